@@ -1,0 +1,2 @@
+export type * from './part.ts';
+export type * from './shellResult.ts';
