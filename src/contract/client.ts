@@ -6,7 +6,8 @@ export interface Request {
   readonly method: string;
   readonly params: unknown;
 }
-export type Response = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly error: ContractError };
+export type Response =
+  { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly error: ContractError };
 
 /** Whatever carries a request to the dispatcher and its answer back. */
 export type Transport = (request: Request) => Promise<Response>;

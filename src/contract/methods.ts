@@ -38,29 +38,84 @@ const method = <P extends v.GenericSchema, R extends v.GenericSchema>(
 ) => ({ kind, what, params, result });
 
 export const methods = {
-  'app.info': method('query', 'Version and where projects are kept', v.strictObject({}), v.strictObject({ version: text, store: text, runtime: text })),
-  'projects.list': method('query', 'All projects, newest first; deleted ones too', v.strictObject({}), v.array(summary)),
+  'app.info': method(
+    'query',
+    'Version and where projects are kept',
+    v.strictObject({}),
+    v.strictObject({ version: text, store: text, runtime: text }),
+  ),
+  'projects.list': method(
+    'query',
+    'All projects, newest first; deleted ones too',
+    v.strictObject({}),
+    v.array(summary),
+  ),
   'projects.create': method('command', 'A new project from a document', v.strictObject({ document }), opened),
   'projects.open': method('query', 'A project at the head of its history', v.strictObject({ id: text }), opened),
-  'projects.revision': method('query', 'Revision of a project, to notice changes by another window', v.strictObject({ id: text }), v.strictObject({ revision: count })),
+  'projects.revision': method(
+    'query',
+    'Revision of a project, to notice changes by another window',
+    v.strictObject({ id: text }),
+    v.strictObject({ revision: count }),
+  ),
   'projects.save': method(
     'command',
     'One edit: a history step in one transaction; refused if another window changed the project',
     v.strictObject({ id: text, revision: count, label: text, document }),
     saved,
   ),
-  'projects.undo': method('command', 'One step back in the history', v.strictObject({ id: text, revision: count }), opened),
-  'projects.redo': method('command', 'One step forward in the history', v.strictObject({ id: text, revision: count }), opened),
+  'projects.undo': method(
+    'command',
+    'One step back in the history',
+    v.strictObject({ id: text, revision: count }),
+    opened,
+  ),
+  'projects.redo': method(
+    'command',
+    'One step forward in the history',
+    v.strictObject({ id: text, revision: count }),
+    opened,
+  ),
   'projects.duplicate': method('command', 'A copy under a new name', v.strictObject({ id: text, name: text }), opened),
   'projects.delete': method('command', 'Mark as deleted; can be restored', v.strictObject({ id: text }), summary),
   'projects.restore': method('command', 'Bring a deleted project back', v.strictObject({ id: text }), summary),
-  'projects.import': method('command', 'A project file as text becomes a new project', v.strictObject({ text }), opened),
-  'projects.export': method('query', 'The project as a file', v.strictObject({ id: text }), v.strictObject({ fileName: text, text })),
-  'examples.list': method('query', 'The example projects', v.strictObject({}), v.array(v.strictObject({ key: text, name: text, what: text }))),
+  'projects.import': method(
+    'command',
+    'A project file as text becomes a new project',
+    v.strictObject({ text }),
+    opened,
+  ),
+  'projects.export': method(
+    'query',
+    'The project as a file',
+    v.strictObject({ id: text }),
+    v.strictObject({ fileName: text, text }),
+  ),
+  'examples.list': method(
+    'query',
+    'The example projects',
+    v.strictObject({}),
+    v.array(v.strictObject({ key: text, name: text, what: text })),
+  ),
   'examples.open': method('command', 'A new project from an example', v.strictObject({ key: text }), opened),
-  predict: method('query', 'R of each assembly as a laboratory would report it', v.strictObject({ document }), v.strictObject({ assemblies: v.record(text, spectrumResult) })),
-  shell: method('query', 'The whole shell, its parts and the one that limits it', v.strictObject({ document }), spectrumResult),
-  rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), v.strictObject({ ratings: v.record(text, v.nullable(v.number())) })),
+  predict: method(
+    'query',
+    'R of each assembly as a laboratory would report it',
+    v.strictObject({ document }),
+    v.strictObject({ assemblies: v.record(text, spectrumResult) }),
+  ),
+  shell: method(
+    'query',
+    'The whole shell, its parts and the one that limits it',
+    v.strictObject({ document }),
+    spectrumResult,
+  ),
+  rate: method(
+    'query',
+    'Ratings of a measured curve given as CSV',
+    v.strictObject({ csv: text }),
+    v.strictObject({ ratings: v.record(text, v.nullable(v.number())) }),
+  ),
 } as const;
 
 export type Methods = typeof methods;

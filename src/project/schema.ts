@@ -4,7 +4,10 @@ import * as v from 'valibot';
 
 export const FORMAT = 'lullwright/project@1';
 
-const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9_.-]{0,63}$/, 'letters, digits, dot, dash or underscore, 1 to 64 of them'));
+const id = v.pipe(
+  v.string(),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9_.-]{0,63}$/, 'letters, digits, dot, dash or underscore, 1 to 64 of them'),
+);
 const name = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 const between = (least: number, most: number) => v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
 const price = () => v.optional(between(0, 1e7));

@@ -5,7 +5,13 @@ import type { Spectrum } from '../quantities/index.ts';
 export type PartElement =
   | { readonly kind: 'assembly'; readonly assembly: Assembly }
   | { readonly kind: 'measured'; readonly quantity: 'R' | 'Dne'; readonly curve: Spectrum }
-  | { readonly kind: 'slit'; readonly length: number; readonly width: number; readonly depth: number; readonly edge: boolean }
+  | {
+      readonly kind: 'slit';
+      readonly length: number;
+      readonly width: number;
+      readonly depth: number;
+      readonly edge: boolean;
+    }
   | { readonly kind: 'hole'; readonly diameter: number; readonly depth: number }
   | { readonly kind: 'sealed' };
 

@@ -1,0 +1,44 @@
+import type { Spectrum, Working } from '../engine/quantities/index.ts';
+import type { PlanResult } from '../engine/plan/index.ts';
+import type { ShellResult } from '../engine/shell/index.ts';
+import type { Prediction, Resolution } from '../engine/transmission/index.ts';
+import type { Project } from '../project/schema.ts';
+
+/** Whose figure is to be explained. */
+export type Explained =
+  | {
+      readonly kind: 'assembly';
+      readonly assembly: string;
+      readonly figure: 'Rw' | 'STC' | 'bass' | 'mass' | 'resonance' | 'coincidence';
+    }
+  | { readonly kind: 'assembly-band'; readonly assembly: string; readonly band: number }
+  | { readonly kind: 'shell'; readonly figure: 'Rw' | 'STC' | 'OITC' | 'bass' }
+  | { readonly kind: 'part'; readonly part: string; readonly figure: 'share' | 'ifPerfect' };
+
+/** Curves drawn on demand beside an assembly's. */
+export interface Guides {
+  readonly massLaw: Spectrum;
+  readonly contourRw: Spectrum | null;
+  readonly contourSTC: Spectrum | null;
+}
+
+/** What the worker can be asked; every task carries the whole project, the worker remembers what it has computed. */
+export interface Tasks {
+  evaluate: {
+    ask: { project: Project; resolution: Resolution; predict: readonly string[] };
+    answer: { shell: ShellResult | null; predictions: Readonly<Record<string, Prediction>>; milliseconds: number };
+  };
+  plan: { ask: { project: Project }; answer: PlanResult };
+  explain: { ask: { project: Project; what: Explained }; answer: Working };
+  guides: { ask: { project: Project; assembly: string }; answer: Guides };
+}
+export type TaskName = keyof Tasks;
+
+export interface WorkerRequest<T extends TaskName = TaskName> {
+  readonly sequence: number;
+  readonly task: T;
+  readonly ask: Tasks[T]['ask'];
+}
+export type WorkerResponse =
+  | { readonly sequence: number; readonly ok: true; readonly answer: unknown }
+  | { readonly sequence: number; readonly ok: false; readonly sentence: string };
