@@ -1,0 +1,64 @@
+import type { PlanResult } from '../../src/engine/plan/index.ts';
+import type { Working } from '../../src/engine/quantities/index.ts';
+import type { ShellResult } from '../../src/engine/shell/index.ts';
+import type { Prediction, Resolution } from '../../src/engine/transmission/index.ts';
+import type { Project } from '../../src/project/schema.ts';
+import { createWorkerClient } from '../../src/worker/client.ts';
+import type { Explained, Guides } from '../../src/worker/protocol.ts';
+
+const worker = createWorkerClient(
+  new Worker(new URL('../../src/worker/evaluation.worker.ts', import.meta.url), { type: 'module' }),
+);
+
+/** What the engine says of the project on screen; derived, never stored. The last good result stays while stale. */
+export class Results {
+  shell = $state.raw<ShellResult | null>(null);
+  predictions = $state.raw<Readonly<Record<string, Prediction>>>({});
+  plan = $state.raw<PlanResult | null>(null);
+  resolution = $state<Resolution>('full');
+  /** true from an edit until its results have arrived */
+  stale = $state(false);
+  /** why there is no fresh result; null while all is well */
+  fault = $state<string | null>(null);
+  /** assemblies whose laboratory curves a view shows */
+  watched = $state.raw<readonly string[]>([]);
+  #project: Project | null = null;
+
+  async update(project: Project, resolution: Resolution): Promise<void> {
+    this.#project = project;
+    this.stale = true;
+    const predict = this.watched.filter((id) => id in project.assemblies);
+    try {
+      const answer = await worker.ask('evaluate', { project, resolution, predict });
+      if (!answer) return;
+      this.shell = answer.shell;
+      this.predictions = answer.predictions;
+      this.resolution = resolution;
+      this.stale = false;
+      this.fault = null;
+      if (resolution === 'full') await this.#updatePlan(project);
+    } catch (fault) {
+      this.fault = fault instanceof Error ? fault.message : String(fault);
+    }
+  }
+
+  /** Names the assemblies a view shows; their curves come with the next result. */
+  watch(ids: readonly string[]): void {
+    if (ids.length === this.watched.length && ids.every((id, i) => id === this.watched[i])) return;
+    this.watched = ids;
+    if (this.#project) void this.update(this.#project, 'full');
+  }
+
+  async explain(what: Explained): Promise<Working | null> {
+    return this.#project && worker.ask('explain', { project: this.#project, what });
+  }
+
+  async guides(assembly: string): Promise<Guides | null> {
+    return this.#project && worker.ask('guides', { project: this.#project, assembly });
+  }
+
+  async #updatePlan(project: Project): Promise<void> {
+    const plan = await worker.ask('plan', { project });
+    if (plan && project === this.#project) this.plan = plan;
+  }
+}
