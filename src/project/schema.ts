@@ -108,7 +108,8 @@ export const candidateSchema = v.strictObject({
 
 const placed = { x_m: v.optional(between(0, 500)), y_m: v.optional(between(0, 500)) };
 const candidates = v.optional(v.pipe(v.array(candidateSchema), v.maxLength(20)));
-const priced = { price_each: price(), labour_each: price() };
+/** What the part cost or will cost, by area or as a piece; both are added where both are given. */
+const priced = { price_per_m2: price(), price_each: price(), labour_per_m2: price(), labour_each: price() };
 
 const panelOpening = v.strictObject({
   id,
@@ -163,6 +164,7 @@ export const surfaceSchema = v.strictObject({
   /** side of the net on which a wall is folded out, seen from above with north up */
   side: v.optional(v.picklist(['north', 'east', 'south', 'west'])),
   openings: v.optional(v.pipe(v.array(openingSchema), v.maxLength(100))),
+  ...priced,
   candidates,
 });
 

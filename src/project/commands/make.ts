@@ -1,0 +1,44 @@
+import { isPanel, isSurface, type PartEntry } from '../parts.ts';
+import type { CandidateEntry, Project } from '../schema.ts';
+import { patched, type Patch } from './patch.ts';
+
+/** What a part and its candidates have in common: of what it is made, its gap sizes, its prices. */
+export type Make = Omit<CandidateEntry, 'id' | 'name'>;
+
+const KEYS = [
+  'assembly',
+  'measured',
+  'sealed',
+  'width_mm',
+  'diameter_mm',
+  'depth_mm',
+  'price_per_m2',
+  'price_each',
+  'labour_per_m2',
+  'labour_each',
+] as const satisfies readonly (keyof Make)[];
+
+/** The make of a part or candidate without keys that are not set. */
+export const makeOf = (it: Readonly<Partial<Record<(typeof KEYS)[number], unknown>>>): Make =>
+  Object.fromEntries(KEYS.flatMap((key) => (it[key] === undefined ? [] : [[key, it[key]]])));
+
+/**
+ * The part made differently. A panel takes the whole make; a gap or hole keeps the sizes the make does not name, and
+ * is open unless the make seals it.
+ */
+export const withMake = <P extends PartEntry>(part: P, make: Make): P => {
+  const cleared = Object.fromEntries(
+    KEYS.filter((key) => isPanel(part) || !key.endsWith('_mm')).map((key) => [key, undefined]),
+  );
+  const changes: Patch<Make> = { ...cleared, ...make };
+  return patched<Make & P>(part as Make & P, changes as Patch<Make & P>);
+};
+
+/** How a former make is called when it becomes a candidate. */
+export const nameOfMake = (project: Project, part: PartEntry): string => {
+  if (part.kind === 'slit') return part.sealed ? 'Sealed' : `Gap of ${part.width_mm} mm`;
+  if (part.kind === 'hole') return part.sealed ? 'Sealed' : `Hole of ${part.diameter_mm} mm`;
+  if (part.measured) return isSurface(part) ? 'Tested build-up' : `Tested ${part.kind}`;
+  const assembly = part.assembly === undefined ? undefined : project.assemblies[part.assembly];
+  return assembly?.name ?? part.name;
+};

@@ -1,0 +1,38 @@
+import { freshId } from '../freshId.ts';
+import { partsOf } from '../parts.ts';
+import type { SurfaceEntry } from '../schema.ts';
+import { surfaceOf, withoutSwaps, withSurface } from './change.ts';
+import { command } from './command.ts';
+import { patched, type Patch } from './patch.ts';
+
+/** A surface or opening to be added; without an id it gets one from its name. */
+export type New<T> = T extends unknown ? Omit<T, 'id'> & { readonly id?: string } : never;
+
+export const addSurface = command<{ surface: New<SurfaceEntry> }>(
+  ({ surface }) => `Add ${surface.name}`,
+  (project, { surface }) => {
+    const ids = partsOf(project).map((part) => part.id);
+    return patched(project, {
+      surfaces: [...project.surfaces, { ...surface, id: surface.id ?? freshId(surface.name, ids) }],
+    });
+  },
+);
+
+export const removeSurface = command<{ surface: string }>('Remove a surface', (project, args) => {
+  const gone = surfaceOf(project, args.surface);
+  const ids = [gone, ...(gone.openings ?? [])].map((part) => part.id);
+  const next = patched(project, { surfaces: project.surfaces.filter((surface) => surface !== gone) });
+  return withoutSwaps(next, (part) => ids.includes(part));
+});
+
+/** Changes name, kind, sizes or side; an assembly given takes the place of a curve and the other way round. */
+export const setSurface = command<{
+  surface: string;
+  patch: Patch<Omit<SurfaceEntry, 'id' | 'openings' | 'candidates'>>;
+}>('Change a surface', (project, { surface, patch }) =>
+  withSurface(project, surface, (before) => patched(before, { ...patch, ...exclusive(patch) })),
+);
+
+/** The key that must go when its opposite is set. */
+export const exclusive = (patch: { assembly?: unknown; measured?: unknown }): { assembly?: undefined } | object =>
+  patch.assembly !== undefined ? { measured: undefined } : patch.measured !== undefined ? { assembly: undefined } : {};
