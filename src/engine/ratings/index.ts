@@ -1,1 +1,11 @@
 export type * from './rating.ts';
+export { bandValues } from './bandValues.ts';
+export { ISO_OCTAVES, ISO_THIRD_OCTAVES, STC_CONTOUR, roundTo } from './referenceCurve.ts';
+export type { ReferenceCurve } from './referenceCurve.ts';
+export { adaptationTerm, contourRw, weightedDifference, weightedReduction } from './iso717_1.ts';
+export type { AdaptationRange } from './adaptationSpectra.ts';
+export { SPECTRA } from './adaptationSpectra.ts';
+export { contourSTC, soundTransmissionClass } from './astmE413.ts';
+export { TRANSPORT_SPECTRUM, outdoorIndoorClass, unroundedOutdoorIndoorClass } from './astmE1332.ts';
+export { A_WEIGHTING } from './weighting.ts';
+export { rateThirdOctaves } from './rateThirdOctaves.ts';
