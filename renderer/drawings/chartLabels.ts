@@ -1,0 +1,63 @@
+/** A label at a curve's end: where it would like to stand, and where it stands so that none touch. */
+export interface PlacedLabel {
+  readonly text: string;
+  readonly anchor: { readonly x: number; readonly y: number };
+  readonly y: number;
+}
+
+export interface WantedLabel {
+  readonly text: string;
+  readonly anchor: { readonly x: number; readonly y: number };
+}
+
+/** Rough width of a text in the drawing face; good enough to leave room, never to cut. */
+export const textWidth = (text: string, size: number): number => text.length * size * 0.5;
+
+/** Shortens a text to a width, with an ellipsis. */
+export const fitted = (text: string, width: number, size: number): string => {
+  const most = Math.floor(width / (size * 0.5));
+  return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 1)).trimEnd()}…`;
+};
+
+/** Spreads labels down a column: in the order of their curves, `apart` px from one another, within top and bottom. */
+export const placeLabels = (
+  wanted: readonly WantedLabel[],
+  apart: number,
+  top: number,
+  bottom: number,
+): readonly PlacedLabel[] => {
+  const ordered = wanted
+    .map((label, index) => ({ label, index, y: Math.min(bottom, Math.max(top, label.anchor.y)) }))
+    .sort((a, b) => a.y - b.y);
+  let floor = top;
+  for (const it of ordered) {
+    it.y = Math.max(it.y, floor);
+    floor = it.y + apart;
+  }
+  let ceiling = bottom;
+  for (const it of ordered.toReversed()) {
+    it.y = Math.min(it.y, ceiling);
+    ceiling = it.y - apart;
+  }
+  return ordered
+    .sort((a, b) => a.index - b.index)
+    .map(({ label, y }) => ({ text: label.text, anchor: label.anchor, y }));
+};
+
+/** Spreads marks along the foot: each as near its frequency as its neighbours allow, in rows when it gets tight. */
+export const placeMarks = (
+  marks: readonly { readonly x: number; readonly width: number }[],
+  rows: number,
+): readonly number[] => {
+  const ends: number[] = Array.from({ length: rows }, () => -Infinity);
+  const order = marks.map((mark, index) => ({ mark, index })).sort((a, b) => a.mark.x - b.mark.x);
+  const row: number[] = marks.map(() => 0);
+  for (const { mark, index } of order) {
+    const start = mark.x - mark.width / 2;
+    const free = ends.findIndex((end) => end <= start);
+    const chosen = free >= 0 ? free : ends.indexOf(Math.min(...ends));
+    ends[chosen] = mark.x + mark.width / 2;
+    row[index] = chosen;
+  }
+  return row;
+};
