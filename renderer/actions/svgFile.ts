@@ -1,0 +1,53 @@
+const PRESENTATION = [
+  'fill',
+  'fill-opacity',
+  'stroke',
+  'stroke-width',
+  'stroke-dasharray',
+  'stroke-linecap',
+  'stroke-linejoin',
+  'stroke-opacity',
+  'opacity',
+  'font-family',
+  'font-size',
+  'font-weight',
+  'text-anchor',
+  'dominant-baseline',
+  'visibility',
+] as const;
+
+const size = (drawing: SVGSVGElement): { width: number; height: number } => {
+  const box = drawing.viewBox.baseVal;
+  if (box && box.width > 0) return { width: box.width, height: box.height };
+  const shown = drawing.getBoundingClientRect();
+  return { width: shown.width, height: shown.height };
+};
+
+/**
+ * The drawing as it is shown, as a file of its own: what the style sheets say is written into the elements as
+ * presentation attributes, and the ground is laid under it.
+ */
+export const svgFile = (drawing: SVGSVGElement): { text: string; width: number; height: number } => {
+  const copy = drawing.cloneNode(true) as SVGSVGElement;
+  const shown = [drawing, ...drawing.querySelectorAll('*')];
+  const copied = [copy, ...copy.querySelectorAll('*')];
+  shown.forEach((element, index) => {
+    const style = getComputedStyle(element);
+    const target = copied[index];
+    for (const name of PRESENTATION) {
+      const value = style.getPropertyValue(name);
+      if (value) target?.setAttribute(name, value);
+    }
+    for (const name of ['class', 'style', 'tabindex', 'role']) target?.removeAttribute(name);
+  });
+  const { width, height } = size(drawing);
+  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  copy.setAttribute('width', String(width));
+  copy.setAttribute('height', String(height));
+  const ground = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+  ground.setAttribute('width', '100%');
+  ground.setAttribute('height', '100%');
+  ground.setAttribute('fill', getComputedStyle(document.documentElement).getPropertyValue('--sheet') || '#fff');
+  copy.prepend(ground);
+  return { text: new XMLSerializer().serializeToString(copy).replaceAll('<!---->', ''), width, height };
+};
