@@ -59,7 +59,6 @@ export const boxOnSheet = (lie: Lie, corner: SurfacePoint, width: number, height
     height: across ? height : width,
   };
 };
-};
 
 export const lieBox = (lie: Lie): SheetBox => boxOnSheet(lie, { u: 0, v: 0 }, lie.width, lie.height);
 
