@@ -7,6 +7,7 @@ import * as opening from './openingCommands.ts';
 import * as option from './optionCommands.ts';
 import * as part from './partCommands.ts';
 import * as project from './projectCommands.ts';
+import * as room from './roomCommands.ts';
 import * as surface from './surfaceCommands.ts';
 
 const table = {
@@ -18,6 +19,8 @@ const table = {
   addSurface: surface.addSurface,
   removeSurface: surface.removeSurface,
   setSurface: surface.setSurface,
+  addSurfaces: room.addSurfaces,
+  setSurfaces: room.setSurfaces,
   addOpening: opening.addOpening,
   removeOpening: opening.removeOpening,
   setOpening: opening.setOpening,

@@ -1,0 +1,77 @@
+import { overlap, type SheetBox } from './netTurn.ts';
+
+/** A label to be placed: its size and the places it would like, best first (px). */
+export interface WantedNetLabel {
+  readonly id: string;
+  readonly width: number;
+  readonly height: number;
+  readonly home: SheetBox;
+  /** inside its home, or beside it when it does not fit there */
+  readonly where: 'inside' | 'beside';
+}
+
+const within = (inner: SheetBox, outer: SheetBox): boolean =>
+  overlap(inner, outer) >= inner.width * inner.height - 1e-6;
+
+const insidePlaces = (label: WantedNetLabel): SheetBox[] => {
+  const { home, width, height } = label;
+  const spots = [0.5, 0.3, 0.7, 0.12, 0.88, 0, 1];
+  return spots.flatMap((down) =>
+    spots.map((across) => ({
+      x: home.x + across * (home.width - width),
+      y: home.y + down * (home.height - height),
+      width,
+      height,
+    })),
+  );
+};
+
+const besidePlaces = (label: WantedNetLabel): SheetBox[] => {
+  const { home, width, height } = label;
+  const centreX = home.x + home.width / 2 - width / 2;
+  const centreY = home.y + home.height / 2 - height / 2;
+  const spots = [
+    { x: home.x + home.width + 4, y: centreY },
+    { x: home.x - width - 4, y: centreY },
+    { x: centreX, y: home.y - height - 2 },
+    { x: centreX, y: home.y + home.height + 2 },
+    { x: home.x + home.width + 4, y: home.y - height },
+    { x: home.x - width - 4, y: home.y + home.height },
+    { x: home.x + home.width + 14, y: centreY + height },
+    { x: home.x - width - 14, y: centreY - height },
+  ];
+  return spots.map((spot) => ({ ...spot, width, height }));
+};
+
+/**
+ * Places labels one after the other where they cover neither each other nor an obstacle; where there is no such place,
+ * where they cover least.
+ * @param sheet the whole drawing: no label leaves it
+ */
+export const placeNetLabels = (
+  labels: readonly WantedNetLabel[],
+  obstacles: readonly (SheetBox & { readonly id: string })[],
+  sheet: SheetBox,
+): ReadonlyMap<string, SheetBox> => {
+  const placed = new Map<string, SheetBox>();
+  for (const label of labels) {
+    const fits = label.home.width >= label.width + 4 && label.home.height >= label.height + 2;
+    const places = [
+      ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
+      ...(label.where === 'inside' ? [] : besidePlaces(label)),
+    ].filter((place) => within(place, sheet));
+    const others = obstacles.filter((obstacle) => obstacle.id !== label.id);
+    const covered = (place: SheetBox): number =>
+      [...placed.values()].reduce((sum, box) => sum + 3 * overlap(place, box), 0) +
+      others.reduce((sum, box) => sum + overlap(place, box), 0);
+    let best: SheetBox | undefined;
+    let least = Infinity;
+    for (const place of places) {
+      const cover = covered(place);
+      if (cover < least - 1e-6) [best, least] = [place, cover];
+      if (least === 0) break;
+    }
+    if (best) placed.set(label.id, best);
+  }
+  return placed;
+};
