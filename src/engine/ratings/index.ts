@@ -1,5 +1,7 @@
 export type * from './rating.ts';
 export { bandValues } from './bandValues.ts';
+export type { BandWidth } from './bandWidth.ts';
+export { bandWidth } from './bandWidth.ts';
 export { ISO_OCTAVES, ISO_THIRD_OCTAVES, STC_CONTOUR, roundTo } from './referenceCurve.ts';
 export type { ReferenceCurve } from './referenceCurve.ts';
 export { adaptationTerm, contourRw, weightedDifference, weightedReduction } from './iso717_1.ts';
@@ -8,4 +10,4 @@ export { SPECTRA } from './adaptationSpectra.ts';
 export { contourSTC, soundTransmissionClass } from './astmE413.ts';
 export { TRANSPORT_SPECTRUM, outdoorIndoorClass, unroundedOutdoorIndoorClass } from './astmE1332.ts';
 export { A_WEIGHTING } from './weighting.ts';
-export { rateThirdOctaves } from './rateThirdOctaves.ts';
+export { rateCurve, rateThirdOctaves, unrated } from './rateThirdOctaves.ts';

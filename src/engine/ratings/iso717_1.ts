@@ -3,10 +3,8 @@ import { toLevel, toRatio } from '../quantities/index.ts';
 import { SPECTRA } from './adaptationSpectra.ts';
 import type { AdaptationRange } from './adaptationSpectra.ts';
 import { bandValues } from './bandValues.ts';
+import type { BandWidth } from './bandWidth.ts';
 import { ISO_OCTAVES, ISO_THIRD_OCTAVES, roundTo, shiftedReference } from './referenceCurve.ts';
-
-/** The octave form reads 125 Hz to 2 kHz, the third-octave form 100 Hz to 3.15 kHz. */
-export type BandWidth = 'third' | 'octave';
 
 /**
  * Weighted sound reduction index Rw: the reference curve at 500 Hz after the largest shift with Σ of the unfavourable

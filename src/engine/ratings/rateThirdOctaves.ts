@@ -2,6 +2,7 @@ import type { Spectrum } from '../quantities/index.ts';
 import { soundTransmissionClass } from './astmE413.ts';
 import { outdoorIndoorClass } from './astmE1332.ts';
 import { adaptationTerm, weightedReduction } from './iso717_1.ts';
+import { bandWidth } from './bandWidth.ts';
 import type { Ratings } from './rating.ts';
 
 /**
@@ -23,3 +24,36 @@ export const rateThirdOctaves = (curve: Spectrum): Ratings => ({
   STC: soundTransmissionClass(curve),
   OITC: outdoorIndoorClass(curve),
 });
+
+const UNRATED: Ratings = {
+  Rw: null,
+  C: null,
+  Ctr: null,
+  C50_3150: null,
+  C50_5000: null,
+  C100_5000: null,
+  Ctr50_3150: null,
+  Ctr50_5000: null,
+  Ctr100_5000: null,
+  STC: null,
+  OITC: null,
+};
+
+/**
+ * All ratings of a curve in third octaves or octaves. Octaves give Rw, C and Ctr only: the rest needs third octaves.
+ * @param curve R (or a level difference), dB, per nominal band, ascending
+ * @returns ratings in dB; each null where the curve lacks a band it needs
+ * @source ISO 717-1:2020, 4.4 (octave form for field measurements)
+ */
+export const rateCurve = (curve: Spectrum): Ratings =>
+  bandWidth(curve.bands) === 'third'
+    ? rateThirdOctaves(curve)
+    : {
+        ...UNRATED,
+        Rw: weightedReduction(curve, 'octave'),
+        C: adaptationTerm(curve, 'octaveC'),
+        Ctr: adaptationTerm(curve, 'octaveCtr'),
+      };
+
+/** Ratings of something through which nothing is known or nothing gets: all null. */
+export const unrated = (): Ratings => UNRATED;
