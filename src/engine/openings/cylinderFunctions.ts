@@ -1,5 +1,5 @@
-/** Ascending series up to here, asymptotic expansion beyond: both good to 1e-10 at the join. */
-const SERIES_LIMIT = 14;
+/** Ascending series up to here, asymptotic expansion beyond: both good to 1e-9 at the join. */
+const SERIES_LIMIT = 20;
 
 /** Σ of a series whose next term follows from the last by `ratio(n)`. */
 const series = (first: number, ratio: (n: number) => number): number => {

@@ -21,7 +21,7 @@ const integral = (f: (t: number) => number, to: number, steps = 40_000): number 
 };
 
 describe('cylinder functions', () => {
-  it.each([0.01, 0.5, 1, 5, 13.9, 14.1, 30, 120])('J1 and H1 equal their defining integrals at x = %f', (x) => {
+  it.each([0.01, 0.5, 1, 5, 19.9, 20.1, 30, 120])('J1 and H1 equal their defining integrals at x = %f', (x) => {
     const J1 = integral((t) => Math.cos(t - x * Math.sin(t)), Math.PI) / Math.PI;
     const H1 = ((2 * x) / Math.PI) * integral((t) => Math.sin(x * Math.cos(t)) * Math.sin(t) ** 2, Math.PI / 2);
     expect(besselJ1(x)).toBeCloseTo(J1, 8);
