@@ -4,6 +4,8 @@ import type { Request, Response, Transport } from '../../src/contract/client.ts'
 export interface Bridge {
   readonly call: (request: Request) => Promise<Response>;
   readonly printPdf: (fileName: string) => Promise<Response>;
+  /** what an item of the window's menu bar asks for */
+  readonly onAction?: (listener: (action: string) => void) => void;
 }
 
 declare global {

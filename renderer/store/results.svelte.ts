@@ -3,12 +3,14 @@ import type { Working } from '../../src/engine/quantities/index.ts';
 import type { ShellResult } from '../../src/engine/shell/index.ts';
 import type { Prediction, Resolution } from '../../src/engine/transmission/index.ts';
 import type { Project } from '../../src/project/schema.ts';
-import { createWorkerClient } from '../../src/worker/client.ts';
+import { createWorkerClient, type WorkerClient } from '../../src/worker/client.ts';
 import type { Explained, Guides } from '../../src/worker/protocol.ts';
 
-const worker = createWorkerClient(
-  new Worker(new URL('../../src/worker/evaluation.worker.ts', import.meta.url), { type: 'module' }),
-);
+/** An answer slower than this greys the figures it will replace, ms. */
+const LATE_AFTER = 150;
+
+const startWorker = (): WorkerClient =>
+  createWorkerClient(new Worker(new URL('../../src/worker/evaluation.worker.ts', import.meta.url), { type: 'module' }));
 
 /** What the engine says of the project on screen; derived, never stored. The last good result stays while stale. */
 export class Results {
@@ -18,28 +20,45 @@ export class Results {
   resolution = $state<Resolution>('full');
   /** true from an edit until its results have arrived */
   stale = $state(false);
+  /** stale for longer than an eye blink, or without a fresh result at all: shown greyed, with the time of `answeredAt` */
+  late = $state(false);
+  answeredAt = $state.raw<Date | null>(null);
   /** why there is no fresh result; null while all is well */
   fault = $state<string | null>(null);
   /** assemblies whose laboratory curves a view shows */
   watched = $state.raw<readonly string[]>([]);
   #project: Project | null = null;
+  #worker: WorkerClient | null = null;
+  #lateness: ReturnType<typeof setTimeout> | undefined;
 
   async update(project: Project, resolution: Resolution): Promise<void> {
     this.#project = project;
-    this.stale = true;
+    this.#wait();
     const predict = this.watched.filter((id) => id in project.assemblies);
     try {
-      const answer = await worker.ask('evaluate', { project, resolution, predict });
+      const answer = await this.#ask().ask('evaluate', { project, resolution, predict });
       if (!answer) return;
       this.shell = answer.shell;
       this.predictions = answer.predictions;
       this.resolution = resolution;
-      this.stale = false;
       this.fault = null;
+      this.answeredAt = new Date();
+      if (project !== this.#project) return;
+      this.#arrived();
       if (resolution === 'full') await this.#updatePlan(project);
     } catch (fault) {
       this.fault = fault instanceof Error ? fault.message : String(fault);
+      this.late = true;
     }
+  }
+
+  /** Forgets the figures of the project that was open before. */
+  clear(): void {
+    this.shell = null;
+    this.predictions = {};
+    this.plan = null;
+    this.fault = null;
+    this.answeredAt = null;
   }
 
   /** Names the assemblies a view shows; their curves come with the next result. */
@@ -50,15 +69,32 @@ export class Results {
   }
 
   async explain(what: Explained): Promise<Working | null> {
-    return this.#project && worker.ask('explain', { project: this.#project, what });
+    return this.#project && this.#ask().ask('explain', { project: this.#project, what });
   }
 
   async guides(assembly: string): Promise<Guides | null> {
-    return this.#project && worker.ask('guides', { project: this.#project, assembly });
+    return this.#project && this.#ask().ask('guides', { project: this.#project, assembly });
   }
 
   async #updatePlan(project: Project): Promise<void> {
-    const plan = await worker.ask('plan', { project });
+    const plan = await this.#ask().ask('plan', { project });
     if (plan && project === this.#project) this.plan = plan;
+  }
+
+  #ask(): WorkerClient {
+    this.#worker ??= startWorker();
+    return this.#worker;
+  }
+
+  #wait(): void {
+    this.stale = true;
+    this.#lateness ??= setTimeout(() => (this.late = true), LATE_AFTER);
+  }
+
+  #arrived(): void {
+    clearTimeout(this.#lateness);
+    this.#lateness = undefined;
+    this.stale = false;
+    this.late = false;
   }
 }

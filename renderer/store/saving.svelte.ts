@@ -28,6 +28,13 @@ export class Saving {
     this.refusal = null;
   }
 
+  end(): void {
+    this.head = null;
+    this.#edits = [];
+    this.waiting = 0;
+    this.refusal = null;
+  }
+
   add(label: string, document: Project): void {
     this.#edits.push({ label, document });
     this.waiting = this.#edits.length;

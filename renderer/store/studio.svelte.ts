@@ -8,6 +8,22 @@ import { transport } from '../client/transport.ts';
 import { Results } from './results.svelte.ts';
 import { Saving } from './saving.svelte.ts';
 
+const recall = (key: string): string | null => {
+  try {
+    return sessionStorage.getItem(key) ?? localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+};
+const keep = (key: string, value: string): void => {
+  try {
+    sessionStorage.setItem(key, value);
+    localStorage.setItem(key, value);
+  } catch {
+    // The newest project opens at the next start instead.
+  }
+};
+
 export type Station = 'layOut' | 'makeUp';
 
 /** A drag in progress: previews replace each other, one commit makes one history step. */
@@ -31,7 +47,15 @@ export class Studio {
   selectedAssembly = $state<string | null>(null);
   /** why the last edit was not taken; shown until the next one is */
   refusal = $state.raw<ContractError | null>(null);
+  /** the whole calculation as pages, in place of a station */
+  printing = $state(false);
+  /** newer revision that another window has saved; null while this window holds the newest */
+  overtakenBy = $state<number | null>(null);
   #dragging = false;
+
+  get lastOpened(): string | null {
+    return recall('lullwright.project');
+  }
 
   /** Applies a command. @returns whether it was taken; if not, `refusal` says why */
   run<C extends CommandName>(command: C, args: CommandArguments<C>): boolean {
@@ -80,11 +104,64 @@ export class Studio {
       this.refusal = { code: checked.code, sentence: checked.faults[0]?.sentence ?? '', faults: checked.faults };
       return;
     }
+    const another = head.id !== this.saving.head?.id;
     this.saving.begin(head);
     this.refusal = null;
+    this.overtakenBy = null;
+    if (another) {
+      this.selectedPart = null;
+      this.selectedAssembly = null;
+      this.results.clear();
+    }
+    keep('lullwright.project', head.id);
+    this.#show(checked.project);
+  }
+
+  /** Saves what is open, then takes the project that the host opens. @returns whether it was taken */
+  async takeFrom(call: Promise<OpenedProject>): Promise<boolean> {
+    if (!this.saving.refusal) await this.saving.flush();
+    const opened = await this.asking(call);
+    if (opened) this.take(opened);
+    return opened !== null && this.refusal === null;
+  }
+
+  /** No project open: the window shows the list of projects. */
+  close(): void {
+    this.project = null;
+    this.saving.end();
+    this.results.clear();
     this.selectedPart = null;
     this.selectedAssembly = null;
-    this.#show(checked.project);
+  }
+
+  /** Asks the host whether another window has saved this project meanwhile. */
+  async lookForNewer(): Promise<void> {
+    const head = this.saving.head;
+    if (!head || this.saving.waiting > 0) return;
+    try {
+      const { revision } = await this.client.call('projects.revision', { id: head.id });
+      const now = this.saving.head;
+      if (now?.id !== head.id || this.saving.waiting > 0) return;
+      this.overtakenBy = revision > now.revision ? revision : null;
+    } catch {
+      // A host that does not answer shows at the next save, with its sentence.
+    }
+  }
+
+  /** Gives up what this window holds and takes the version of the other window. */
+  async takeNewer(): Promise<void> {
+    const id = this.saving.head?.id;
+    if (!id) return;
+    const opened = await this.asking(this.client.call('projects.open', { id }));
+    if (opened) this.take(opened);
+  }
+
+  /** Keeps what this window holds as a project of its own. */
+  async keepAsCopy(): Promise<void> {
+    if (!this.project) return;
+    const document = { ...this.project, name: `${this.project.name} (this window)`.slice(0, 200) };
+    const opened = await this.asking(this.client.call('projects.create', { document }));
+    if (opened) this.take(opened);
   }
 
   /** Runs a host call and shows its refusal; resolves to null when refused. */
@@ -131,11 +208,7 @@ export class Studio {
     if (!head || this.saving.refusal) return;
     const opened = await this.asking(this.client.call(method, { id: head.id, revision: head.revision }));
     if (!opened) return;
-    const { document, ...next } = opened;
-    const checked = checkProject(document);
-    if (!checked.ok) return;
-    this.saving.begin(next);
-    this.#show(checked.project);
+    this.take(opened);
   }
 }
 
