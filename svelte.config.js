@@ -1,3 +1,3 @@
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 
-export default { preprocess: vitePreprocess({ script: false }) };
+export default { preprocess: vitePreprocess({ style: false }), compilerOptions: { runes: true } };

@@ -1,0 +1,41 @@
+import { app } from 'electron';
+import { join } from 'node:path';
+import { createHost } from '../src/host/createHost.ts';
+import { answerCalls } from './ipc.ts';
+import { setMenu } from './menu.ts';
+import { START_PAGE } from './origin.ts';
+import { declareScheme, serveScheme } from './protocol.ts';
+import { createWindow } from './window.ts';
+
+export interface Places {
+  /** folder of the built page */
+  readonly pages: string;
+  readonly preload: string;
+  /** folder in which projects are kept */
+  readonly data: string;
+}
+
+/** One running instance with one window; a second start brings the first window forward. */
+export const startApp = async ({ pages, preload, data }: Places): Promise<void> => {
+  app.setPath('userData', join(data, 'window'));
+  if (!app.requestSingleInstanceLock()) {
+    app.quit();
+    return;
+  }
+  declareScheme();
+  await app.whenReady();
+  const host = createHost({ folder: data, pages, runtime: `Electron ${process.versions['electron'] ?? ''}`.trim() });
+  serveScheme(host);
+  const window = createWindow(preload);
+  answerCalls(host, window);
+  setMenu(window);
+  app.on('second-instance', () => {
+    if (window.isMinimized()) window.restore();
+    window.focus();
+  });
+  app.on('window-all-closed', () => {
+    app.quit();
+  });
+  app.on('will-quit', host.close);
+  await window.loadURL(START_PAGE);
+};

@@ -1,0 +1,2 @@
+export { readPage, type Page } from './readPage.ts';
+export { securityHeaders } from './securityHeaders.ts';
