@@ -1,3 +1,5 @@
+import type { Fault } from '../project/fault.ts';
+
 /** Errors are data: one of a closed list, with a sentence for the user. */
 export type ErrorCode =
   | 'bad-request' // the envelope or its parameters are not of the method's form
@@ -14,13 +16,7 @@ export type ErrorCode =
   | 'store-damaged'
   | 'internal'; // a fault of ours
 
-/** One fault in a document: where, what was found, what is allowed, and a way out. */
-export interface Fault {
-  readonly path: string;
-  readonly value: string;
-  readonly allowed: string;
-  readonly sentence: string;
-}
+export type { Fault };
 
 export interface ContractError {
   readonly code: ErrorCode;

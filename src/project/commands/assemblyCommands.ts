@@ -5,22 +5,30 @@ import { assemblyOf, withAssembly } from './change.ts';
 import { command, refuse } from './command.ts';
 import { patched, without } from './patch.ts';
 
-/** Adds an assembly under an id made from its name, unless one is given. */
-export const addAssembly = command<{ assembly: AssemblyEntry; id?: string }>(
+/**
+ * Adds an assembly under an id made from its name, unless one is given. With `beside` it is laid as the last column of
+ * the comparison, after those named (the last of them give way where there are four).
+ */
+export const addAssembly = command<{ assembly: AssemblyEntry; id?: string; beside?: readonly string[] }>(
   ({ assembly }) => `Add ${assembly.name}`,
-  (project, { assembly, id }) => {
+  (project, { assembly, id, beside }) => {
     const key = id ?? freshId(assembly.name, Object.keys(project.assemblies));
     if (Object.hasOwn(project.assemblies, key)) return refuse(`There is already a make-up "${key}" in this project.`);
-    return patched(project, { assemblies: { ...project.assemblies, [key]: assembly } });
+    const compare = beside ? { compare: [...new Set([...beside.slice(0, 3), key])] } : {};
+    return patched(project, { assemblies: { ...project.assemblies, [key]: assembly }, ...compare });
   },
 );
 
-export const duplicateAssembly = command<{ assembly: string; name?: string; id?: string }>(
+export const duplicateAssembly = command<{ assembly: string; name?: string; id?: string; beside?: readonly string[] }>(
   'Copy a make-up',
-  (project, { assembly, name, id }) => {
+  (project, { assembly, name, id, beside }) => {
     const before = assemblyOf(project, assembly);
     const copy = patched(before, { name: name ?? `${before.name} (copy)`.slice(0, 200) });
-    return addAssembly.apply(project, { assembly: copy, ...(id === undefined ? {} : { id }) });
+    return addAssembly.apply(project, {
+      assembly: copy,
+      ...(id === undefined ? {} : { id }),
+      ...(beside ? { beside } : {}),
+    });
   },
 );
 

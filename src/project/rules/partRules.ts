@@ -1,0 +1,95 @@
+import { fault, listText, type Fault, type Path } from '../fault.ts';
+import { suggestion } from '../nearest.ts';
+import { isPanel, type PartEntry } from '../parts.ts';
+import type { CandidateEntry, MeasuredEntry, Project } from '../schema.ts';
+import { measuredFaults } from './measuredRules.ts';
+
+/** A part or candidate with the place where it stands. */
+type Made = { readonly assembly?: string | undefined; readonly measured?: MeasuredEntry | undefined };
+
+/** What is wrong with naming this assembly here; null where nothing is. */
+export const assemblyFault = (project: Project, id: string, path: Path): Fault | null => {
+  if (Object.hasOwn(project.assemblies, id)) return null;
+  const ids = Object.keys(project.assemblies);
+  return fault(path, id, `an id under "assemblies": ${listText(ids)}`, suggestion(id, ids));
+};
+
+/** A panel is made of an assembly or of a measured curve, never of both or neither. */
+const makeFaults = (project: Project, made: Made, what: string, path: Path): readonly Fault[] => {
+  const { assembly, measured } = made;
+  if ((assembly === undefined) === (measured === undefined))
+    return [
+      fault(
+        path,
+        made,
+        'exactly one of assembly and measured',
+        assembly === undefined
+          ? `Say what ${what} is made of: name an assembly, or give a measured curve.`
+          : `Take one of them out of ${what}.`,
+      ),
+    ];
+  if (measured !== undefined) return measuredFaults(measured, [...path, 'measured']);
+  const unknown = assembly === undefined ? null : assemblyFault(project, assembly, [...path, 'assembly']);
+  return unknown ? [unknown] : [];
+};
+
+const NOT_FOR: Readonly<Record<'panel' | 'slit' | 'hole', readonly (keyof CandidateEntry)[]>> = {
+  panel: ['sealed', 'width_mm', 'diameter_mm', 'depth_mm'],
+  slit: ['assembly', 'measured', 'diameter_mm'],
+  hole: ['assembly', 'measured', 'width_mm'],
+};
+
+/** A candidate is another make of the same kind of part. */
+const candidateFaults = (
+  project: Project,
+  part: PartEntry,
+  candidate: CandidateEntry,
+  path: Path,
+): readonly Fault[] => {
+  const kind = part.kind === 'slit' || part.kind === 'hole' ? part.kind : 'panel';
+  const wrong = NOT_FOR[kind].find((key) => candidate[key] !== undefined);
+  if (wrong !== undefined)
+    return [
+      fault(
+        [...path, wrong],
+        candidate[wrong],
+        kind === 'panel' ? 'an assembly or a measured curve' : 'sealed, or the sizes of the gap',
+        `A ${part.kind} cannot be built that way; take "${wrong}" out.`,
+      ),
+    ];
+  if (kind === 'panel') return makeFaults(project, candidate, candidate.name, path);
+  const sizes = [candidate.width_mm, candidate.diameter_mm, candidate.depth_mm].some((size) => size !== undefined);
+  if (sizes !== (candidate.sealed === undefined))
+    return [
+      fault(
+        path,
+        candidate,
+        'either sealed or other sizes',
+        `Say what becomes of ${part.name}: sealed, or its new sizes.`,
+      ),
+    ];
+  return [];
+};
+
+const repeatedCandidates = (part: PartEntry, path: Path): readonly Fault[] =>
+  (part.candidates ?? []).flatMap((candidate, i, all) =>
+    all.findIndex((other) => other.id === candidate.id) === i
+      ? []
+      : [
+          fault(
+            [...path, i, 'id'],
+            candidate.id,
+            'an id that no other candidate of this part has',
+            'Choose another id.',
+          ),
+        ],
+  );
+
+/** What each surface and opening is made of, and what it might be. */
+export const partFaults = (project: Project, part: PartEntry, path: Path): readonly Fault[] => [
+  ...(isPanel(part) ? makeFaults(project, part, part.name, path) : []),
+  ...repeatedCandidates(part, [...path, 'candidates']),
+  ...(part.candidates ?? []).flatMap((candidate, i) =>
+    candidateFaults(project, part, candidate, [...path, 'candidates', i]),
+  ),
+];

@@ -1,0 +1,80 @@
+import { fault, type Fault, type Path } from '../fault.ts';
+import { isPanel, netArea, outlineArea } from '../parts.ts';
+import type { OpeningEntry, Project, SurfaceEntry } from '../schema.ts';
+import { partFaults } from './partRules.ts';
+
+/** A millimetre, m: sizes that differ by less are the same size. */
+const SLACK = 0.001;
+/** The least of a surface that must be left beside its openings, m². */
+const LEAST = 0.001;
+
+const round = (area: number): string => String(Math.round(area * 100) / 100);
+
+/** A door, window, vent or service lies within its surface. */
+const openingFaults = (surface: SurfaceEntry, opening: OpeningEntry, path: Path): readonly Fault[] => {
+  if (!isPanel(opening)) return [];
+  const size = (key: 'width_m' | 'height_m', from: 'x_m' | 'y_m'): readonly Fault[] => {
+    const least = opening[from] ?? 0;
+    if (least + opening[key] <= surface[key] + SLACK) return [];
+    const placed = opening[from] === undefined || opening[key] > surface[key];
+    return placed
+      ? [
+          fault(
+            [...path, key],
+            opening[key],
+            `at most that of ${surface.name}, ${surface[key]} m`,
+            `Make ${opening.name} smaller, or ${surface.name} larger.`,
+          ),
+        ]
+      : [
+          fault(
+            [...path, from],
+            opening[from],
+            `at most ${round(surface[key] - opening[key])} m, so that ${opening.name} lies within ${surface.name}`,
+            'Move it inwards, or leave its place out.',
+          ),
+        ];
+  };
+  return [...size('width_m', 'x_m'), ...size('height_m', 'y_m')];
+};
+
+const surfaceFaults = (project: Project, surface: SurfaceEntry, path: Path): readonly Fault[] => {
+  const openings = surface.openings ?? [];
+  const faults = openings.flatMap((opening, i) => [
+    ...partFaults(project, opening, [...path, 'openings', i]),
+    ...openingFaults(surface, opening, [...path, 'openings', i]),
+  ]);
+  if (netArea(surface) < LEAST)
+    faults.push(
+      fault(
+        [...path, 'openings'],
+        openings,
+        `openings that leave some of ${surface.name}, which has ${round(outlineArea(surface))} m²`,
+        `They take ${round(openings.reduce((sum, opening) => sum + outlineArea(opening), 0))} m² of it. Make them smaller; if the whole surface is glass or a gate, give the surface itself that make-up.`,
+      ),
+    );
+  return [...partFaults(project, surface, path), ...faults];
+};
+
+/** Every surface with its openings; ids that are used once in the whole project. */
+export const surfaceRules = (project: Project): readonly Fault[] => {
+  const seen = new Set<string>();
+  const repeated = (id: string, path: Path): readonly Fault[] => {
+    if (seen.has(id))
+      return [
+        fault(
+          [...path, 'id'],
+          id,
+          'an id that no other surface or opening has',
+          `Another part is called ${id} already; choose another id, such as ${id}-2.`,
+        ),
+      ];
+    seen.add(id);
+    return [];
+  };
+  return project.surfaces.flatMap((surface, i) => [
+    ...repeated(surface.id, ['surfaces', i]),
+    ...(surface.openings ?? []).flatMap((opening, j) => repeated(opening.id, ['surfaces', i, 'openings', j])),
+    ...surfaceFaults(project, surface, ['surfaces', i]),
+  ]);
+};

@@ -1,0 +1,85 @@
+import { bandNumber, THIRD_OCTAVES, type Spectrum } from '../engine/quantities/index.ts';
+import type { Build, Candidate, Part, PartElement } from '../engine/shell/index.ts';
+import { isPanel, netArea, outlineArea, type PartEntry } from './parts.ts';
+import { candidatePrice } from './prices.ts';
+import type { CandidateEntry, MeasuredEntry, Project } from './schema.ts';
+import { sources } from './sources.ts';
+import { toAssembly } from './toAssembly.ts';
+
+const MILLI = 1e-3;
+
+const toCurve = (measured: MeasuredEntry): PartElement => ({
+  kind: 'measured',
+  quantity: measured.R_dB ? 'R' : 'Dne',
+  curve: { bands: measured.bands_Hz, values: measured.R_dB ?? measured.Dne_dB ?? [] },
+});
+
+/** What a panel is made of. @throws Error for a project that was not checked */
+const toPanel = (project: Project, made: Pick<CandidateEntry, 'assembly' | 'measured'>): PartElement => {
+  if (made.measured) return toCurve(made.measured);
+  const entry = made.assembly === undefined ? undefined : project.assemblies[made.assembly];
+  if (!entry) throw new Error(`assembly ${made.assembly ?? ''} must exist: check the project first`);
+  return { kind: 'assembly', assembly: toAssembly(entry, project) };
+};
+
+/** What a part is made of; with a candidate, what it would be made of. */
+const toElement = (project: Project, part: PartEntry, candidate?: CandidateEntry): PartElement => {
+  if (isPanel(part)) return toPanel(project, candidate ?? part);
+  const sealed = candidate ? candidate.sealed : part.sealed;
+  if (sealed) return { kind: 'sealed' };
+  const depth = (candidate?.depth_mm ?? part.depth_mm) * MILLI;
+  if (part.kind === 'hole')
+    return { kind: 'hole', diameter: (candidate?.diameter_mm ?? part.diameter_mm) * MILLI, depth };
+  const width = (candidate?.width_mm ?? part.width_mm) * MILLI;
+  return { kind: 'slit', length: part.length_mm * MILLI, width, depth, edge: part.edge ?? false };
+};
+
+/** Width, height and area in m and m²; of a gap those of its mouth. */
+const sizesOf = (part: PartEntry): { width: number; height: number; area: number } => {
+  if (isPanel(part)) return { width: part.width_m, height: part.height_m, area: outlineArea(part) };
+  if (part.kind === 'slit') {
+    const [width, height] = [part.length_mm * MILLI, part.width_mm * MILLI];
+    return { width, height, area: width * height };
+  }
+  const diameter = part.diameter_mm * MILLI;
+  return { width: diameter, height: diameter, area: (Math.PI / 4) * diameter ** 2 };
+};
+
+const toPart = (project: Project, part: PartEntry, surface: string, area = sizesOf(part).area): Part => ({
+  id: part.id,
+  name: part.name,
+  kind: part.kind,
+  surface,
+  width: sizesOf(part).width,
+  height: sizesOf(part).height,
+  area,
+  element: toElement(project, part),
+  candidates: (part.candidates ?? []).map((candidate): Candidate => ({
+    id: candidate.id,
+    name: candidate.name,
+    element: toElement(project, part, candidate),
+    price: candidatePrice(project, candidate, area),
+  })),
+});
+
+/** Third-octave levels of the project's source, each octave shared evenly among its thirds; flat without one. */
+const toSpectrum = (project: Project): Spectrum => {
+  const entry = project.source === undefined ? undefined : sources[project.source];
+  const octaveOf = (band: number): number => Math.round(bandNumber(band) / 3);
+  const levelAt = (band: number): number =>
+    entry?.octave_dB[entry.bands_Hz.findIndex((octave) => octaveOf(octave) === octaveOf(band))] ?? 0;
+  const thirds = entry ? 10 * Math.log10(3) : 0;
+  return { bands: THIRD_OCTAVES, values: THIRD_OCTAVES.map((band) => levelAt(band) - thirds) };
+};
+
+/** A checked project as everything that the evaluation needs to know, in SI. */
+export const toBuild = (project: Project): Build => ({
+  parts: project.surfaces.flatMap((surface) => [
+    toPart(project, surface, surface.id, netArea(surface)),
+    ...(surface.openings ?? []).map((opening) => toPart(project, opening, surface.id)),
+  ]),
+  options: (project.options ?? []).map(({ id, name, swaps }) => ({ id, name, swaps })),
+  source: toSpectrum(project),
+});
+
+export { toAssembly } from './toAssembly.ts';
