@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { predictResult, rateResult, shellResult } from './results.ts';
 
 /** Everything that can be asked of the program: one row a method. Client, dispatcher and help derive from it. */
 
@@ -27,8 +28,6 @@ const opened = v.strictObject({
 });
 
 const saved = v.omit(opened, ['document']);
-
-const spectrumResult = v.looseObject({});
 
 const method = <P extends v.GenericSchema, R extends v.GenericSchema>(
   kind: 'query' | 'command',
@@ -102,20 +101,15 @@ export const methods = {
     'query',
     'R of each assembly as a laboratory would report it',
     v.strictObject({ document }),
-    v.strictObject({ assemblies: v.record(text, spectrumResult) }),
+    predictResult,
   ),
   shell: method(
     'query',
     'The whole shell, its parts and the one that limits it',
     v.strictObject({ document }),
-    spectrumResult,
+    shellResult,
   ),
-  rate: method(
-    'query',
-    'Ratings of a measured curve given as CSV',
-    v.strictObject({ csv: text }),
-    v.strictObject({ ratings: v.record(text, v.nullable(v.number())) }),
-  ),
+  rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), rateResult),
 } as const;
 
 export type Methods = typeof methods;

@@ -1,9 +1,9 @@
 import { checkProject, refusedWhole, type Checked } from './check.ts';
 
 /** Largest file that is read, in bytes; a project with every list full is far below it. */
-export const LARGEST_FILE = 20 * 1024 * 1024;
+export const LARGEST_FILE = 20_000_000;
 
-const megabytes = (bytes: number): string => `${Math.ceil((bytes / 1024 / 1024) * 10) / 10} MB`;
+const megabytes = (bytes: number): string => `${Math.ceil(bytes / 1e5) / 10} MB`;
 
 /** What is said of a file that is too large to be a project. */
 export const tooLarge = (bytes: number): Checked =>

@@ -1,5 +1,7 @@
+import { Refusal } from '../contract/client.ts';
 import type { ContractError } from '../contract/errors.ts';
 import type { OpenedProject, ProjectSummary, SavedProject } from '../contract/methods.ts';
+import type { Example } from '../project/examples.ts';
 import type { Project } from '../project/schema.ts';
 
 /** One step: a whole document that has been checked, what the edit was called, and the revision it started from. */
@@ -52,27 +54,21 @@ export interface About {
   readonly runtime: string;
 }
 
-/** Example projects that come with the program, as documents still to be checked. */
-export interface Example {
-  readonly key: string;
-  readonly name: string;
-  readonly what: string;
-  readonly document: unknown;
-}
-
 /** What the service needs of its host; without a store only the reckoning methods answer. */
 export interface Ports {
   readonly about: About;
   readonly store: Store | null;
   readonly examples: readonly Example[];
+  /** told of every fault of ours, so that the host can write it down; the caller gets a plain sentence */
+  readonly onFault?: (fault: unknown) => void;
 }
 
 /** A store's reasoned refusal: one of the contract's codes with a sentence for the user. */
-export class StoreRefusal extends Error {
-  readonly error: ContractError;
+export class StoreRefusal extends Refusal {
   constructor(error: ContractError) {
-    super(error.sentence);
+    super(error);
     this.name = 'StoreRefusal';
-    this.error = error;
   }
 }
+
+export type { Example };

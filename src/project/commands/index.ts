@@ -21,6 +21,7 @@ const table = {
   setSurface: surface.setSurface,
   addSurfaces: room.addSurfaces,
   setSurfaces: room.setSurfaces,
+  addMadeOpening: room.addMadeOpening,
   addOpening: opening.addOpening,
   removeOpening: opening.removeOpening,
   setOpening: opening.setOpening,
