@@ -1,4 +1,5 @@
 import { app } from 'electron';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { createHost } from '../src/host/createHost.ts';
 import { answerCalls } from './ipc.ts';
@@ -15,16 +16,26 @@ export interface Places {
   readonly data: string;
 }
 
+/** Electron's own files and its lock go beside the projects; a folder that cannot be made leaves them where they were. */
+const keepOwnFilesIn = (folder: string): void => {
+  try {
+    mkdirSync(folder, { recursive: true });
+    app.setPath('userData', folder);
+  } catch (fault) {
+    console.error(`${folder} cannot be used: ${fault instanceof Error ? fault.message : String(fault)}`);
+  }
+};
+
 /** One running instance with one window; a second start brings the first window forward. */
 export const startApp = async ({ pages, preload, data }: Places): Promise<void> => {
-  app.setPath('userData', join(data, 'window'));
+  keepOwnFilesIn(join(data, 'window'));
   if (!app.requestSingleInstanceLock()) {
     app.quit();
     return;
   }
   declareScheme();
   await app.whenReady();
-  const host = createHost({ folder: data, pages, runtime: `Electron ${process.versions['electron'] ?? ''}`.trim() });
+  const host = createHost({ folder: data, pages, runtime: `Electron ${process.versions.electron}` });
   serveScheme(host);
   const window = createWindow(preload);
   answerCalls(host, window);

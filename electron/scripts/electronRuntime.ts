@@ -77,7 +77,7 @@ export const findRuntime = async (data: string): Promise<Runtime> => {
   const last = lastAttempt(data);
   if (last?.failure && Date.now() - last.at < DAY)
     return { executable: null, why: `Electron’s runtime could not be downloaded today (${last.failure})` };
-  if (last && last.failure === null && isRunning(last.pid))
+  if (last?.failure === null && isRunning(last.pid))
     return { executable: null, why: 'Electron’s runtime is still being downloaded' };
   const script = fileURLToPath(new URL('./fetchRuntime.ts', import.meta.url));
   const child = spawn(process.execPath, [script, data], { detached: true, stdio: 'ignore' });

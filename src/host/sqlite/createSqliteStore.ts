@@ -40,7 +40,7 @@ export const createSqliteStore = (
         resolve(work(projects()));
       } catch (fault) {
         if (held.database?.readonly) close();
-        reject(toStoreRefusal(fault, file) as Error);
+        reject(toStoreRefusal(fault, file));
       }
     });
 

@@ -103,7 +103,7 @@ describe('store under fault', () => {
       const store = openStore();
       const { id } = await store.create(smallProject('state 1'), 'created');
       const { kept, fault } = await saveUntilRefused(store, id);
-      await expectRefusal(Promise.reject(fault as Error), 'store-full');
+      await expectRefusal(Promise.reject(fault), 'store-full');
       expect(kept).toBeGreaterThan(2);
       expect(await store.open(id)).toMatchObject({ revision: kept, document: { name: `state ${kept}` } });
       store.close();
