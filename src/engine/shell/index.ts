@@ -1,2 +1,13 @@
 export type * from './part.ts';
 export type * from './shellResult.ts';
+export type { PartSize, PartTransmission, Predictor } from './partTransmission.ts';
+export { partTransmission } from './partTransmission.ts';
+export { MOST_REDUCTION, compositeReduction, equalEnergyReduction, reductionOf } from './composite.ts';
+export { escaping, shareOf, sourceEnergy, totalOpenArea } from './shares.ts';
+export { bassReduction } from './bassReduction.ts';
+export type { WholeCurve } from './whatIf.ts';
+export { ratingGain, wholeCurve } from './whatIf.ts';
+export { wholeSpread } from './wholeSpread.ts';
+export { evaluateShell } from './evaluateShell.ts';
+export type { Source } from './sources.ts';
+export { sources } from './sources.ts';
