@@ -1,4 +1,5 @@
 import type { WhatIf } from '../../../src/engine/shell/index.ts';
+import { showMoney } from '../../text/showFigures.ts';
 
 const decibels = (gain: number): string => `${Math.abs(gain).toFixed(Math.abs(gain) < 9.5 ? 1 : 0)} dB`;
 
@@ -19,9 +20,6 @@ export const gainSentence = (what: WhatIf): string => {
   return `the room would gain ${overall}${what.RwGain > 0 && bass > 0 ? `, and ${inBass}` : ` and ${inBass}`}.`;
 };
 
-/** "GBP 1,240"; says where the figure is the library's own. */
-export const moneyWords = (amount: number | null, currency: string | undefined, illustrative = false): string => {
-  if (amount === null) return 'no price given';
-  const figure = Math.round(amount).toLocaleString('en-GB');
-  return `${currency ? `${currency} ` : ''}${figure}${illustrative ? ' (illustrative)' : ''}`;
-};
+/** A price as printed, and whether it is only the library's. */
+export const priceWords = (amount: number | null, currency: string | undefined, illustrative = false): string =>
+  `${showMoney(amount, currency)}${illustrative && amount !== null ? ' (illustrative)' : ''}`;

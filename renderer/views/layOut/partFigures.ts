@@ -1,8 +1,8 @@
-import type { Spectrum } from '../../../src/engine/quantities/index.ts';
-import { octaveReduction, octaveShares } from '../../../src/engine/shell/octaveBands.ts';
+import { octaveReduction, octaveShare } from '../../../src/engine/quantities/index.ts';
 import type { PartResult, ShellResult } from '../../../src/engine/shell/index.ts';
+import { sharePercent } from '../../text/shareWords.ts';
 import type { BandChoice } from './bandChoice.ts';
-import { sharePercent, shareStep } from './shareWords.ts';
+import { shareStep } from './shareWords.ts';
 
 /** What the net and the tables show of a part at the chosen band. */
 export interface PartFigure {
@@ -25,17 +25,13 @@ const reductionOf = (shell: ShellResult, part: PartResult, band: BandChoice): st
   return R === null ? null : `R ${Math.round(R)}`;
 };
 
-/** The figures of every part, largest share first. @param source the spectrum that weighs the shares; null is flat */
-export const partFigures = (
-  shell: ShellResult,
-  source: Spectrum | null,
-  band: BandChoice,
-): ReadonlyMap<string, PartFigure> => {
-  const shares = band === 'whole' ? null : octaveShares(shell, source, band);
-  const sorted = shell.parts
-    .map((result) => ({ result, share: shares ? (shares[result.id] ?? 0) : result.share }))
-    .sort((a, b) => b.share - a.share);
-  const limiting = band === 'whole' ? shell.limiting : sorted[0] && sorted[0].share > 0 ? sorted[0].result.id : null;
+/** The figures of every part, largest share first. */
+export const partFigures = (shell: ShellResult, band: BandChoice): ReadonlyMap<string, PartFigure> => {
+  const shareIn = (part: PartResult): number =>
+    band === 'whole' ? part.share : octaveShare(shell.bands, shell.R, part.shareByBand, band);
+  const sorted = shell.parts.map((result) => ({ result, share: shareIn(result) })).sort((a, b) => b.share - a.share);
+  const most = sorted[0] && sorted[0].share > 0 ? sorted[0].result.id : null;
+  const limiting = band === 'whole' ? shell.limiting : most;
   return new Map(
     sorted.map(({ result, share }) => [
       result.id,

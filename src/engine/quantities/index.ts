@@ -5,3 +5,7 @@ export type { Working, WorkingLine } from './working.ts';
 export { THIRD_OCTAVES, OCTAVES, bandNumber, exactCentre } from './bands.ts';
 export { toLevel, toRatio, toTransmission, toReduction, energySum } from './decibel.ts';
 export { requirePositive, requireWithin } from './guard.ts';
+export type { Complex } from './complex.ts';
+export { complex, plus, minus, times, scaled, over, squaredModulus, modulus, decayingRoot } from './complex.ts';
+export { AIR_DENSITY, SOUND_SPEED, AIR_IMPEDANCE, AIR_BULK_MODULUS } from './air.ts';
+export { octaveReduction, octaveShare } from './octaveBands.ts';

@@ -1,0 +1,122 @@
+import { freshId } from '../../../src/project/freshId.ts';
+import { isPanel, partsOf } from '../../../src/project/parts.ts';
+import type { AssemblyEntry, MeasuredEntry, OpeningEntry, Project, SurfaceEntry } from '../../../src/project/schema.ts';
+import { keepInside, openingSize } from '../../drawings/netOpenings.ts';
+import type { SurfacePoint } from '../../drawings/netTurn.ts';
+
+export type OpeningKind = OpeningEntry['kind'];
+
+export const OPENING_KINDS: readonly { readonly kind: OpeningKind; readonly label: string }[] = [
+  { kind: 'door', label: 'Door' },
+  { kind: 'window', label: 'Window' },
+  { kind: 'vent', label: 'Vent' },
+  { kind: 'slit', label: 'Gap' },
+  { kind: 'hole', label: 'Hole' },
+  { kind: 'service', label: 'Service opening' },
+];
+
+/** A make-up that a new part starts from, with the id under which the project gets it where it lacks one. */
+export interface StarterMake {
+  readonly id: string;
+  readonly assembly: AssemblyEntry | null;
+}
+
+const board = (material: string, thickness_mm: number): AssemblyEntry['layers'][number] => ({
+  kind: 'board',
+  material,
+  thickness_mm,
+});
+const STARTERS: Readonly<Record<string, AssemblyEntry>> = {
+  wall: { name: 'Dense block wall, 140 mm', layers: [board('block-dense', 140)] },
+  roof: {
+    name: 'Plasterboard under boards',
+    layers: [board('plasterboard-standard', 12.5), { kind: 'cavity', depth_mm: 150 }, board('osb', 18)],
+  },
+  floor: { name: 'Concrete slab, 150 mm', layers: [board('concrete', 150)] },
+  door: { name: 'Solid door leaf, 44 mm', layers: [board('door-solid-core', 44)] },
+  window: {
+    name: 'Double glazing 4/16/4',
+    layers: [board('glass', 4), { kind: 'cavity', depth_mm: 16 }, board('glass', 4)],
+  },
+};
+
+const usedBy = (project: Project, kind: string): string | undefined =>
+  partsOf(project)
+    .filter(isPanel)
+    .findLast((part) => part.kind === kind && part.assembly !== undefined)?.assembly;
+
+/** What a new part of this kind is made of: as the last of its kind, else a plain start. */
+export const starterMake = (project: Project, kind: string): StarterMake => {
+  const used = usedBy(project, kind);
+  if (used !== undefined) return { id: used, assembly: null };
+  const assembly = STARTERS[kind === 'ceiling' ? 'roof' : kind] ?? STARTERS['wall'] ?? { name: 'Wall', layers: [] };
+  const same = Object.entries(project.assemblies).find(([, entry]) => entry.name === assembly.name);
+  if (same) return { id: same[0], assembly: null };
+  return { id: freshId(assembly.name, Object.keys(project.assemblies)), assembly };
+};
+
+/** A vent or service opening counts as open until its test report is given. */
+const OPEN: MeasuredEntry = {
+  bands_Hz: [
+    50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000,
+  ],
+  R_dB: Array.from({ length: 21 }, () => 0),
+  source: 'Taken as open: no test report given yet',
+};
+
+const SIZES = { door: [0.9, 2], window: [1, 1], vent: [0.2, 0.2], service: [0.15, 0.15] } as const;
+
+const numbered = (project: Project, name: string): string => {
+  const names = partsOf(project).map((part) => part.name);
+  if (!names.includes(name)) return name;
+  for (let count = 2; ; count += 1) if (!names.includes(`${name} ${count}`)) return `${name} ${count}`;
+};
+
+const surround = (surface: SurfaceEntry): number => (surface.kind === 'wall' ? 150 : 200);
+
+const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): OpeningEntry => {
+  const label = OPENING_KINDS.find((it) => it.kind === kind)?.label ?? 'Opening';
+  const name = numbered(project, label);
+  const id = freshId(
+    name,
+    partsOf(project).map((part) => part.id),
+  );
+  if (kind === 'slit') {
+    const door = (surface.openings ?? []).findLast((it) => it.kind === 'door');
+    const length = door && 'width_m' in door ? door.width_m : Math.min(1, surface.width_m);
+    return {
+      id,
+      name,
+      kind,
+      length_mm: Math.round(length * 1000),
+      width_mm: 3,
+      depth_mm: door ? 44 : surround(surface),
+    };
+  }
+  if (kind === 'hole') return { id, name, kind, diameter_mm: 20, depth_mm: surround(surface) };
+  const [width, height] = SIZES[kind];
+  const size = { width_m: Math.min(width, surface.width_m), height_m: Math.min(height, surface.height_m) };
+  if (kind === 'vent' || kind === 'service') return { id, name, kind, ...size, measured: OPEN };
+  return { id, name, kind, ...size, assembly: starterMake(project, kind).id };
+};
+
+/** A new opening of usual size, where the surface was pressed or where such openings usually are. */
+export const newOpening = (
+  project: Project,
+  surface: SurfaceEntry,
+  kind: OpeningKind,
+  at: SurfacePoint | null,
+): OpeningEntry => {
+  const opening = shapeOf(project, surface, kind);
+  if (!at) return opening;
+  const size = openingSize(opening);
+  const centre = {
+    u: at.u - size.width / 2,
+    v: kind === 'door' && surface.kind === 'wall' ? 0 : at.v - size.height / 2,
+  };
+  const { u, v } = keepInside(surface, size, {
+    u: Math.round(centre.u * 100) / 100,
+    v: Math.round(centre.v * 100) / 100,
+  });
+  return { ...opening, x_m: u, y_m: v };
+};
