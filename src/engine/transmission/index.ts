@@ -1,1 +1,12 @@
 export type * from './prediction.ts';
+export type * from './stack.ts';
+export type { FieldOptions, FieldResult } from './diffuseField.ts';
+export type { PredictOptions, Predictor } from './predictAssembly.ts';
+export { createPredictor, laboratorySize, predictAssembly } from './predictAssembly.ts';
+export { planeWaveTransmission, transmissionCoefficients } from './diffuseField.ts';
+export { massLaw } from './massLaw.ts';
+export { reductionCap } from './cap.ts';
+export { constructionClass } from './constructionClass.ts';
+export { windowRadiation } from './windowRadiation.ts';
+export { freeWaveRadiation } from './freeWaveRadiation.ts';
+export { boardCriticalFrequency, leafModel } from './leafModel.ts';

@@ -1,0 +1,64 @@
+import { SOUND_SPEED, complex, modulus } from '../quantities/index.ts';
+import type { Complex } from '../quantities/index.ts';
+import { criticalFrequency } from '../materials/index.ts';
+import type { LeafModel } from './stack.ts';
+import { sandwichStiffness } from './sandwichStiffness.ts';
+
+/**
+ * Edge loss of masonry in a laboratory wall: Δη = m'/(485·√f).
+ * @param mass m', kg/m², of the whole leaf
+ * @param frequency f, Hz, > 0
+ * @source ISO 12354-1:2017, annex C, formula for laboratory situations (constant from memory)
+ */
+export const edgeLoss = (mass: number, frequency: number): number => mass / (485 * Math.sqrt(frequency));
+
+const atWavenumber = (leaf: Omit<LeafModel, 'criticalFrequency'>, frequency: number, squared: number): Complex => {
+  const edge = leaf.edgeLoss ? edgeLoss(leaf.mass, frequency) : 0;
+  let re = 0;
+  let im = 0;
+  for (const plate of leaf.plates) {
+    re += plate.bending;
+    im += plate.bendingLoss + edge * plate.bending;
+  }
+  for (const sandwich of leaf.sandwiches) {
+    const B = sandwichStiffness(sandwich, frequency, squared);
+    re += B.re;
+    im += B.im + edge * B.re;
+  }
+  return complex(re, im);
+};
+
+/**
+ * Complex bending stiffness of a whole leaf for its own free bending wave, kB⁴ = ω²·m/|B(kB)|.
+ * @param leaf model
+ * @param frequency f, Hz, > 0
+ * @returns B, N·m; zero for a limp leaf
+ * @validity below the frequencies where shear dominates
+ * @source Ross, Ungar and Kerwin (1959), evaluated at the free wavenumber
+ * @example leafStiffness(leaf, 1000).re
+ */
+export const leafStiffness = (leaf: Omit<LeafModel, 'criticalFrequency'>, frequency: number): Complex => {
+  const omega = 2 * Math.PI * frequency;
+  let squared = (omega / SOUND_SPEED) ** 2;
+  let stiffness = atWavenumber(leaf, frequency, squared);
+  if (leaf.sandwiches.length === 0) return stiffness;
+  for (let step = 0; step < 12; step += 1) {
+    squared = omega * Math.sqrt(leaf.mass / modulus(stiffness));
+    stiffness = atWavenumber(leaf, frequency, squared);
+  }
+  return stiffness;
+};
+
+/** Critical frequency of a leaf, Hz; of a sandwich by iteration, kB(fc) = k0(fc). Null for a limp leaf. */
+export const leafCriticalFrequency = (leaf: Omit<LeafModel, 'criticalFrequency'>): number | null => {
+  let fc = criticalFrequency(leaf.mass, modulus(atWavenumber({ ...leaf, edgeLoss: false }, 1000, 300)));
+  if (leaf.sandwiches.length === 0) {
+    const B = leaf.plates.reduce((sum, plate) => sum + plate.bending, 0);
+    return criticalFrequency(leaf.mass, B);
+  }
+  for (let step = 0; step < 30 && fc !== null; step += 1) {
+    const squared = ((2 * Math.PI * fc) / SOUND_SPEED) ** 2;
+    fc = criticalFrequency(leaf.mass, modulus(atWavenumber({ ...leaf, edgeLoss: false }, fc, squared)));
+  }
+  return fc;
+};

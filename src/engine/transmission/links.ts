@@ -1,0 +1,146 @@
+import { AIR_BULK_MODULUS, AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED, modulus } from '../quantities/index.ts';
+import { freeWaveRadiation } from './freeWaveRadiation.ts';
+import { leafStiffness } from './leafStiffness.ts';
+import type { Coupling, FluidLayer, GapModel, LeafModel, Link } from './stack.ts';
+
+/** Above this share of its critical frequency a leaf's own waves are part of the forced response. */
+const FREE_WAVES_UP_TO = 0.8;
+
+/** What a link sees of one leaf at one frequency. */
+export interface LeafResponse {
+  readonly mass: number;
+  readonly criticalFrequency: number | null;
+  /** |B|, N·m */
+  readonly stiffness: number;
+  readonly lossFactor: number;
+  /** mean square velocity of the forced response per mean square diffuse pressure: V, m²/(Pa·s)² */
+  readonly velocity: number;
+}
+
+/** The bending figures of a leaf at one frequency. @param velocity V of the forced response */
+export const leafResponse = (leaf: LeafModel, frequency: number, velocity: number): LeafResponse => {
+  const B = leafStiffness(leaf, frequency);
+  return {
+    mass: leaf.mass,
+    criticalFrequency: leaf.criticalFrequency,
+    stiffness: modulus(B),
+    lossFactor: B.re > 0 ? B.im / B.re : 0,
+    velocity,
+  };
+};
+
+/**
+ * Mean square velocity that free bending waves add to V: 4·Wr/(ρ0·ω), Wr = ρ0c0·σr/(4m·cB·ωm·ηt), below 0.8·fc.
+ * @source reciprocity of radiation and response; radiation factor of ISO 12354-1:2017, annex B
+ */
+const freeVelocity = (leaf: LeafResponse, frequency: number, link: Link): number => {
+  const fc = leaf.criticalFrequency;
+  if (fc === null || frequency >= FREE_WAVES_UP_TO * fc) return 0;
+  const omega = 2 * Math.PI * frequency;
+  const sigma = freeWaveRadiation(frequency, fc, link.bay[0], link.bay[1]);
+  const loss = leaf.lossFactor + link.addedLoss + (2 * AIR_IMPEDANCE * sigma) / (omega * leaf.mass);
+  const speed = SOUND_SPEED * Math.sqrt(frequency / fc);
+  return (sigma * SOUND_SPEED) / (leaf.mass * speed * omega * leaf.mass * loss * omega);
+};
+
+/** Compliance of a link at a frequency: Σ C·(fk/max(f, fk))^n, m²/N. */
+const complianceAt = (link: Link, frequency: number): number =>
+  link.compliances.reduce(
+    (sum, term) => sum + term.compliance * (term.knee / Math.max(frequency, term.knee)) ** term.exponent,
+    0,
+  );
+
+/**
+ * Power that a link carries from one leaf to the other, as a transmission coefficient.
+ * Line: τL = ρ0²·c0·ω·V1·V2/(b·|Y|²), Y = Σ 1/(2(1 + j)·m·cB) + jωC. Points: τP = n·ρ0²·ω²·V1·V2/(π·|Y|²),
+ * Y = Σ 1/(8·√(B·m)) + jωC/s, n = 1/(b·s). Without a cut at the resonance.
+ * @param link spacing, pitch, compliance
+ * @param first leaf on one side
+ * @param second leaf on the other
+ * @param frequency f, Hz, > 0
+ * @returns τ, ≥ 0
+ * @validity leaves large against their bending wavelength; links independent of each other
+ * @source line and point impedances: Cremer, Heckl and Petersson (2005); reciprocity of V; twice the value with
+ *   rigid lines is Davy, J. Acoust. Soc. Am. 90 (1991) 2135
+ * @example linkTransmission(link, leaf, leaf, 500)
+ */
+export const linkTransmission = (link: Link, first: LeafResponse, second: LeafResponse, frequency: number): number => {
+  if (first.stiffness <= 0 || second.stiffness <= 0) return 0;
+  const omega = 2 * Math.PI * frequency;
+  const V1 = first.velocity + freeVelocity(first, frequency, link);
+  const V2 = second.velocity + freeVelocity(second, frequency, link);
+  const compliance = omega * complianceAt(link, frequency);
+  // 1/(2(1 + j)·m·cB) = (1 − j)/(4·m·cB)
+  const mobility = (leaf: LeafResponse): number =>
+    1 / (4 * leaf.mass * (omega * omega * (leaf.stiffness / leaf.mass)) ** 0.25);
+  const lineRe = mobility(first) + mobility(second);
+  const lineIm = compliance - lineRe;
+  const line =
+    (AIR_DENSITY ** 2 * SOUND_SPEED * omega * V1 * V2) / (link.spacing * (lineRe * lineRe + lineIm * lineIm));
+  if (link.form === 'line') return line;
+  const pointRe =
+    1 / (8 * Math.sqrt(first.stiffness * first.mass)) + 1 / (8 * Math.sqrt(second.stiffness * second.mass));
+  const pointIm = compliance / link.pitch;
+  const points =
+    (AIR_DENSITY ** 2 * omega * omega * V1 * V2) /
+    (link.spacing * link.pitch * Math.PI * (pointRe * pointRe + pointIm * pointIm));
+  return Math.min(line, points);
+};
+
+/** Depth of a gap over all its layers, m. */
+export const gapDepth = (layers: readonly FluidLayer[]): number => layers.reduce((sum, layer) => sum + layer.depth, 0);
+
+const couplingStiffness = (coupling: Coupling | null, first: LeafModel, second: LeafModel): number => {
+  if (coupling?.kind !== 'stiffness') return 0;
+  const bay = (leaf: LeafModel): number =>
+    (coupling.kappa * leaf.plates.reduce((sum, plate) => sum + plate.bending, 0)) / coupling.spacing ** 4;
+  const s1 = bay(first);
+  const s2 = bay(second);
+  return s1 > 0 && s2 > 0 ? 1 / (1 / s1 + 1 / s2) : 0;
+};
+
+/** Resonance of two leaves on a gap with its coupling, Hz. @see massAirMassResonance */
+export const gapResonance = (gap: GapModel, first: LeafModel, second: LeafModel): number => {
+  const spring = AIR_BULK_MODULUS / gapDepth(gap.layers) + couplingStiffness(gap.coupling, first, second);
+  return Math.sqrt((spring * (first.mass + second.mass)) / (first.mass * second.mass)) / (2 * Math.PI);
+};
+
+/**
+ * Impedance that studs put in parallel with the cavity: a loss η·K0/(ωD) or a bay's stiffness s·(1 + jη)/(jω), both
+ * fading above twice the resonance as 1/(1 + (f/2f0)⁴).
+ * @source engineering judgement: fitted to measured constructions
+ */
+export const couplingImpedance = (
+  gap: GapModel,
+  first: LeafModel,
+  second: LeafModel,
+  frequency: number,
+): { readonly re: number; readonly im: number } => {
+  const { coupling } = gap;
+  if (!coupling) return { re: 0, im: 0 };
+  const omega = 2 * Math.PI * frequency;
+  const fade = 1 / (1 + (frequency / (2 * gapResonance(gap, first, second))) ** 4);
+  if (coupling.kind === 'resistance')
+    return { re: (fade * coupling.factor * AIR_BULK_MODULUS) / (omega * gapDepth(gap.layers)), im: 0 };
+  const s = (fade * couplingStiffness(coupling, first, second)) / omega;
+  return { re: s * coupling.lossFactor, im: -s };
+};
+
+/**
+ * Free waves of a single leaf in the diffuse field, below 0.8·fc:
+ * τr = (2ρ0c0/ωm)²·(π·fc/2f)·σr²/ηt, ηt = η + 2ρ0c0σr/(ωm).
+ * @returns τr, ≥ 0
+ * @source ISO 12354-1:2017, annex B
+ */
+export const resonantTransmission = (leaf: LeafResponse, frequency: number, width: number, height: number): number => {
+  const fc = leaf.criticalFrequency;
+  if (fc === null || frequency >= FREE_WAVES_UP_TO * fc) return 0;
+  const omega = 2 * Math.PI * frequency;
+  const sigma = freeWaveRadiation(frequency, fc, width, height);
+  const ratio = (2 * AIR_IMPEDANCE) / (omega * leaf.mass);
+  return (ratio * ratio * ((Math.PI * fc) / (2 * frequency)) * sigma * sigma) / (leaf.lossFactor + ratio * sigma);
+};
+
+/** Least transmission of a thick wall: τ ≥ (4ρ0c0/(1.1·ρ·cL))²·0.02/η. @source ISO 12354-1:2017, annex B */
+export const thickWallTransmission = (leaf: LeafModel, lossFactor: number): number =>
+  leaf.wallImpedance === null ? 0 : (((4 * AIR_IMPEDANCE) / (1.1 * leaf.wallImpedance)) ** 2 * 0.02) / lossFactor;

@@ -1,0 +1,106 @@
+import type { ViscoelasticMaterial } from '../materials/index.ts';
+
+/** A plate in Mindlin's theory, per area: mass, rotary inertia, complex bending and shear stiffness without edge loss. */
+export interface Plate {
+  /** m, kg/m² */
+  readonly mass: number;
+  /** I = ρh³/12, kg */
+  readonly inertia: number;
+  /** B, N·m: real part and imaginary part (loss) */
+  readonly bending: number;
+  readonly bendingLoss: number;
+  /** Gs = (5/6)·G·h, N/m: real part and imaginary part */
+  readonly shear: number;
+  readonly shearLoss: number;
+}
+
+/** Plates joined by viscoelastic sheets that shear as they bend. */
+export interface Sandwich {
+  /** kg/m², sheets included */
+  readonly mass: number;
+  readonly bending: number;
+  readonly bendingLoss: number;
+  /** E'h of each skin, N/m */
+  readonly stretching: readonly number[];
+  /** between skins i and i + 1 */
+  readonly sheets: readonly {
+    readonly material: ViscoelasticMaterial;
+    readonly thickness: number;
+    /** distance of the mid-planes of the two skins, m */
+    readonly arm: number;
+  }[];
+}
+
+export interface LeafModel {
+  /** kg/m² */
+  readonly mass: number;
+  /** plates that bend side by side: their impedances add */
+  readonly plates: readonly Plate[];
+  readonly sandwiches: readonly Sandwich[];
+  /** masonry in its laboratory frame: adds m'/(485·√f) to the loss factor */
+  readonly edgeLoss: boolean;
+  /** thick wall limit: ρ·cL of the wall, Pa·s/m; null for boards */
+  readonly wallImpedance: number | null;
+  /** critical frequency, Hz; null for a limp leaf */
+  readonly criticalFrequency: number | null;
+}
+
+export type FluidLayer =
+  | { readonly kind: 'air'; readonly depth: number; /** lateral loss σc, Pa·s/m² */ readonly flowLoss: number }
+  | {
+      readonly kind: 'porous';
+      readonly depth: number;
+      readonly airflowResistivity: number;
+      /** null for a rigid frame */
+      readonly bulkDensity: number | null;
+    }
+  | {
+      readonly kind: 'elastic';
+      readonly depth: number;
+      /** plane-wave modulus, Pa */
+      readonly modulus: number;
+      readonly lossFactor: number;
+      readonly density: number;
+    };
+
+/** A way for vibration to run from leaf to leaf. Compliance C(f) = C·(fk/max(f, fk))^n. */
+export interface Link {
+  readonly path: 'links' | 'perimeter';
+  /** `points`: the lesser of a line and of points at the pitch */
+  readonly form: 'line' | 'points';
+  /** b, m */
+  readonly spacing: number;
+  /** s, m */
+  readonly pitch: number;
+  /** compliance terms in series, m²/N */
+  readonly compliances: readonly ComplianceTerm[];
+  /** width and height of the piece of leaf that rings freely, m */
+  readonly bay: readonly [number, number];
+  /** loss added to the leaf by an absorber in the cavity */
+  readonly addedLoss: number;
+}
+
+export interface ComplianceTerm {
+  readonly compliance: number;
+  readonly knee: number;
+  readonly exponent: number;
+}
+
+/** Impedance in parallel with the cavity: a bay's stiffness or a loss at the mass-air-mass resonance. */
+export type Coupling =
+  | { readonly kind: 'stiffness'; readonly kappa: number; readonly lossFactor: number; readonly spacing: number }
+  | { readonly kind: 'resistance'; readonly factor: number };
+
+export interface GapModel {
+  readonly layers: readonly FluidLayer[];
+  readonly coupling: Coupling | null;
+  readonly links: readonly Link[];
+}
+
+/** What the transfer matrices see: `gaps[i]` between leaves i and i + 1. */
+export interface Stack {
+  readonly leaves: readonly LeafModel[];
+  readonly gaps: readonly GapModel[];
+  readonly leading: readonly FluidLayer[];
+  readonly trailing: readonly FluidLayer[];
+}
