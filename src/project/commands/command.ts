@@ -25,11 +25,16 @@ const copy = (value: unknown): unknown => {
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, copy(inner)]));
 };
 
-/** Freezes what is new; whatever is frozen already is shared with an earlier project and left alone. */
-const freeze = (value: unknown): void => {
+/**
+ * Finishes what is new: keys without a value go, since JSON has none, and the rest is frozen. Whatever is frozen
+ * already is shared with an earlier project and left alone.
+ */
+const finish = (value: unknown): void => {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return;
+  for (const [key, inner] of Object.entries(value))
+    if (inner === undefined) Reflect.deleteProperty(value, key);
+    else finish(inner);
   Object.freeze(value);
-  Object.values(value).forEach(freeze);
 };
 
 /** Makes a command that copies its arguments, shares what has not changed and freezes its result. */
@@ -40,7 +45,7 @@ export const command = <A>(
   label: (args) => (typeof label === 'string' ? label : label(args)),
   apply: (project, args) => {
     const next = apply(project, copy(args) as A);
-    freeze(next);
+    if (next !== project) finish(next);
     return next;
   },
 });

@@ -8,14 +8,20 @@ const requireLayer = (assembly: AssemblyEntry, index: number, most = assembly.la
     refuse(`${assembly.name} has ${assembly.layers.length} layers; there is no place ${index + 1} in it.`);
 };
 
-/** Inserts a layer before the one at `index`; the number of layers as index appends. Counted from the room, from 0. */
-export const insertLayer = command<{ assembly: string; index: number; layer: LayerEntry }>(
-  'Add a layer',
-  (project, { assembly, index, layer }) =>
-    withAssembly(project, assembly, (before) => {
-      requireLayer(before, index, before.layers.length);
-      return patched(before, { layers: before.layers.toSpliced(index, 0, layer) });
-    }),
+/**
+ * Inserts a layer before the one at `index`; the number of layers as index appends. Counted from the room, from 0.
+ * `followedBy` goes in behind it in the same step: a cavity never stands at the outside without its board.
+ */
+export const insertLayer = command<{
+  assembly: string;
+  index: number;
+  layer: LayerEntry;
+  followedBy?: readonly LayerEntry[];
+}>('Add a layer', (project, { assembly, index, layer, followedBy = [] }) =>
+  withAssembly(project, assembly, (before) => {
+    requireLayer(before, index, before.layers.length);
+    return patched(before, { layers: before.layers.toSpliced(index, 0, layer, ...followedBy) });
+  }),
 );
 
 export const removeLayer = command<{ assembly: string; index: number }>('Remove a layer', (project, args) =>
