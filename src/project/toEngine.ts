@@ -1,4 +1,4 @@
-import { bandNumber, THIRD_OCTAVES, type Spectrum } from '../engine/quantities/index.ts';
+import { THIRD_OCTAVES, type Spectrum } from '../engine/quantities/index.ts';
 import type { Build, Candidate, Part, PartElement } from '../engine/shell/index.ts';
 import { isPanel, netArea, outlineArea, type PartEntry } from './parts.ts';
 import { candidatePrice } from './prices.ts';
@@ -62,15 +62,9 @@ const toPart = (project: Project, part: PartEntry, surface: string, area = sizes
   })),
 });
 
-/** Third-octave levels of the project's source, each octave shared evenly among its thirds; flat without one. */
-const toSpectrum = (project: Project): Spectrum => {
-  const entry = project.source === undefined ? undefined : sources[project.source];
-  const octaveOf = (band: number): number => Math.round(bandNumber(band) / 3);
-  const levelAt = (band: number): number =>
-    entry?.octave_dB[entry.bands_Hz.findIndex((octave) => octaveOf(octave) === octaveOf(band))] ?? 0;
-  const thirds = entry ? 10 * Math.log10(3) : 0;
-  return { bands: THIRD_OCTAVES, values: THIRD_OCTAVES.map((band) => levelAt(band) - thirds) };
-};
+/** The spectrum of the project's source; flat without one. */
+const toSpectrum = (project: Project): Spectrum =>
+  sources[project.source ?? 'flat']?.spectrum ?? { bands: THIRD_OCTAVES, values: THIRD_OCTAVES.map(() => 0) };
 
 /** A checked project as everything that the evaluation needs to know, in SI. */
 export const toBuild = (project: Project): Build => ({
