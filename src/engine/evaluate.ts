@@ -1,6 +1,9 @@
 import type { Assembly } from './assembly/index.ts';
+import { planOf } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
-import type { Build, ShellResult } from './shell/index.ts';
+import { evaluateShell, partTransmission } from './shell/index.ts';
+import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
+import { createPredictor } from './transmission/index.ts';
 import type { Prediction, Resolution } from './transmission/index.ts';
 
 /** The corridor: calls the rooms in order and remembers what it computed for parts that have not changed. */
@@ -12,3 +15,49 @@ export interface Evaluator {
   /** Every single swap and every named option. */
   plan(build: Build, resolution: Resolution): PlanResult;
 }
+
+/** Results kept, of each kind; a session of editing stays within it. */
+const KEPT = 800;
+
+/** Remembers results by what they were computed from; the longest unused is forgotten first. */
+const createMemory = <T>() => {
+  const kept = new Map<string, T>();
+  return (key: string, compute: () => T): T => {
+    const known = kept.get(key);
+    const result = known ?? compute();
+    kept.delete(key);
+    kept.set(key, result);
+    const oldest = kept.keys().next();
+    if (kept.size > KEPT && !oldest.done) kept.delete(oldest.value);
+    return result;
+  };
+};
+
+/**
+ * An evaluator with its own memory: what depends on unchanged content (layers, size, resolution) is not computed again.
+ * @returns evaluator; the same question gives the same answer
+ * @throws RangeError from the rooms, in the house's wording, for input out of range
+ */
+export const createEvaluator = (): Evaluator => {
+  const predictor = createPredictor();
+  const predictions = createMemory<Prediction>();
+  const transmissions = createMemory<PartTransmission>();
+
+  const predictAt = (assembly: Assembly, size: PartSize | null, resolution: Resolution): Prediction =>
+    predictions(JSON.stringify([resolution, size, assembly.layers]), () =>
+      predictor.predict(assembly, { resolution, ...(size && { size: [size.width, size.height] as const }) }),
+    );
+
+  const transmitAt =
+    (resolution: Resolution) =>
+    (part: Part): PartTransmission =>
+      transmissions(JSON.stringify([resolution, part.element, part.width, part.height, part.area]), () =>
+        partTransmission(part, (assembly, size) => predictAt(assembly, size, resolution)),
+      );
+
+  return {
+    predict: (assembly, resolution) => predictAt(assembly, null, resolution),
+    shell: (build, resolution) => evaluateShell(build, transmitAt(resolution)),
+    plan: (build, resolution) => planOf(build, transmitAt(resolution)),
+  };
+};

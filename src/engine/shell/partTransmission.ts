@@ -90,7 +90,7 @@ export const partTransmission = (part: Part, predict: Predictor): PartTransmissi
       extrapolated,
       ratings: rateThirdOctaves({ bands: THIRD_OCTAVES, values }),
       ratingSpread: MEASURED_RATING_SPREAD,
-      family: `measured ${part.id}`,
+      family: `measured ${values.join(' ')}`,
     };
   }
   const prediction = predict(element.assembly, { width: part.width, height: part.height });
