@@ -80,7 +80,10 @@ export const WINGS: readonly Wing[] = [
     folder: 'electron/scripts',
     packages: ['node:', 'vite', '@electron/packager', '@electron/fuses'],
     admits: ({ target }) =>
-      under(target, 'electron/scripts') || target === 'src/host/dataFolder.ts' || data(target) || !/\.ts$/.test(target),
+      under(target, 'electron/scripts') ||
+      target === 'src/host/dataFolder.ts' ||
+      data(target) ||
+      !target.endsWith('.ts'),
   },
   {
     folder: 'electron',
@@ -89,7 +92,7 @@ export const WINGS: readonly Wing[] = [
       under(target, 'electron') ||
       (under(target, 'src/contract') && (typeOnly || from !== 'electron/preload.ts')) ||
       (from !== 'electron/preload.ts' && ['src/host/createHost.ts', 'src/host/dataFolder.ts'].includes(target)) ||
-      !/\.ts$/.test(target),
+      !target.endsWith('.ts'),
   },
   {
     folder: 'renderer',
