@@ -9,3 +9,5 @@ export type { WholeCurve } from './whatIf.ts';
 export { ratingGain, wholeCurve } from './whatIf.ts';
 export { wholeSpread } from './wholeSpread.ts';
 export { evaluateShell } from './evaluateShell.ts';
+export type { Source } from './sources.ts';
+export { sources } from './sources.ts';

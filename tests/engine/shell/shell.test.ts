@@ -7,6 +7,7 @@ import {
   bassReduction,
   compositeReduction,
   equalEnergyReduction,
+  sources,
   wholeSpread,
 } from '../../../src/engine/shell/index.ts';
 import { repeatable } from '../../support/repeatable.ts';
@@ -108,6 +109,15 @@ describe('shares by source', () => {
     expect(shellOf(parts, bassHeavy).limiting).toBe('roof');
     expect(shellOf(parts, trebleHeavy).limiting).toBe('door');
   });
+  it('every preset has a finite level in all 27 bands, and its third octaves sum to the octave', () => {
+    expect(sources[0]?.key).toBe('flat');
+    for (const { spectrum } of sources) {
+      expect(spectrum.values).toHaveLength(27);
+      expect(spectrum.values.every(Number.isFinite)).toBe(true);
+    }
+    const drums = sources.find(({ key }) => key === 'drum-kit-hard')?.spectrum.values.slice(3, 6) ?? [];
+    expect(toLevel(drums.reduce((sum, one) => sum + toRatio(one), 0))).toBeCloseTo(98, 1);
+  });
   it('only 50 Hz to 5 kHz count towards the share overall', () => {
     const outside = curve(THIRD_OCTAVES.map((band) => (band < 50 || band > 5000 ? 0 : 80)));
     const shell = shellOf([part('a', 10, outside), part('b', 10, level(60))]);
@@ -163,8 +173,10 @@ describe('doubt of the whole', () => {
   it('is that of its only part, and no more than the largest of several', () => {
     const one = shellOf([part('wall', 10, level(50))]);
     expect(one.spread[THIRD_OCTAVES.indexOf(50)]).toBeCloseTo(6.8, 9);
-    const two = shellOf([part('wall', 10, level(50)), part('roof', 10, level(50))]);
-    expect(two.spread[THIRD_OCTAVES.indexOf(50)]).toBeCloseTo(6.8 / Math.SQRT2, 9);
+    const two = shellOf([part('wall', 10, level(50)), part('roof', 10, level(50.001))]);
+    expect(two.spread[THIRD_OCTAVES.indexOf(50)]).toBeCloseTo(6.8 / Math.SQRT2, 2);
+    const alike = shellOf([part('wall', 10, level(50)), part('roof', 10, level(50))]);
+    expect(alike.spread[THIRD_OCTAVES.indexOf(50)]).toBeCloseTo(6.8, 9);
   });
   it('parts of one family err together', () => {
     const doubt = { share: 0.5, spread: 4 };
