@@ -51,14 +51,14 @@ export const leafStiffness = (leaf: Omit<LeafModel, 'criticalFrequency'>, freque
 
 /** Critical frequency of a leaf, Hz; of a sandwich by iteration, kB(fc) = k0(fc). Null for a limp leaf. */
 export const leafCriticalFrequency = (leaf: Omit<LeafModel, 'criticalFrequency'>): number | null => {
-  let fc = criticalFrequency(leaf.mass, modulus(atWavenumber({ ...leaf, edgeLoss: false }, 1000, 300)));
+  let fc = criticalFrequency(leaf.mass, atWavenumber(leaf, 1000, 300).re);
   if (leaf.sandwiches.length === 0) {
     const B = leaf.plates.reduce((sum, plate) => sum + plate.bending, 0);
     return criticalFrequency(leaf.mass, B);
   }
   for (let step = 0; step < 30 && fc !== null; step += 1) {
     const squared = ((2 * Math.PI * fc) / SOUND_SPEED) ** 2;
-    fc = criticalFrequency(leaf.mass, modulus(atWavenumber({ ...leaf, edgeLoss: false }, fc, squared)));
+    fc = criticalFrequency(leaf.mass, atWavenumber(leaf, fc, squared).re);
   }
   return fc;
 };

@@ -96,7 +96,7 @@ const couplingStiffness = (coupling: Coupling | null, first: LeafModel, second: 
     (coupling.kappa * leaf.plates.reduce((sum, plate) => sum + plate.bending, 0)) / coupling.spacing ** 4;
   const s1 = bay(first);
   const s2 = bay(second);
-  return s1 > 0 && s2 > 0 ? 1 / (1 / s1 + 1 / s2) : 0;
+  return s1 > 0 && s2 > 0 ? 1 / (1 / s1 + 1 / s2 + coupling.compliance * coupling.spacing) : 0;
 };
 
 /** Resonance of two leaves on a gap with its coupling, Hz. @see massAirMassResonance */

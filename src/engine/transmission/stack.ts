@@ -88,7 +88,14 @@ export interface ComplianceTerm {
 
 /** Impedance in parallel with the cavity: a bay's stiffness or a loss at the mass-air-mass resonance. */
 export type Coupling =
-  | { readonly kind: 'stiffness'; readonly kappa: number; readonly lossFactor: number; readonly spacing: number }
+  | {
+      readonly kind: 'stiffness';
+      readonly kappa: number;
+      readonly lossFactor: number;
+      readonly spacing: number;
+      /** of the link, m²/N */
+      readonly compliance: number;
+    }
   | { readonly kind: 'resistance'; readonly factor: number };
 
 export interface GapModel {
