@@ -25,12 +25,17 @@ const nodeBundle = (entry: string, folder: string, file: string, format: Format,
   },
 });
 
-/** Builds page, host, main process and preload script into dist/ and remembers from which sources. */
-export const buildApp = async (logLevel: LogLevel = 'warn'): Promise<void> => {
-  const sources = fingerprint();
-  await build({ root: join(projectRoot, 'renderer'), configFile: join(projectRoot, 'vite.config.ts'), logLevel });
+/** Host, main process and preload script. */
+export const buildNodeSide = async (logLevel: LogLevel): Promise<void> => {
   await build(nodeBundle('src/host/loopback/main.ts', 'host', 'host.js', 'es', logLevel));
   await build(nodeBundle('electron/main.ts', 'main', 'main.js', 'es', logLevel));
   await build(nodeBundle('electron/preload.ts', 'main', 'preload.cjs', 'cjs', logLevel));
+};
+
+/** Builds everything into dist/ and remembers from which sources. */
+export const buildApp = async (logLevel: LogLevel = 'warn'): Promise<void> => {
+  const sources = fingerprint();
+  await build({ root: join(projectRoot, 'renderer'), configFile: join(projectRoot, 'vite.config.ts'), logLevel });
+  await buildNodeSide(logLevel);
   rememberBuild(sources);
 };
