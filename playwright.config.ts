@@ -7,6 +7,7 @@ const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
 export default defineConfig({
   testDir: 'tests/e2e',
   testMatch: '**/*.spec.ts',
+  globalSetup: './tests/e2e/support/buildFirst.ts',
   outputDir: 'test-results',
   fullyParallel: true,
   workers: 2,
