@@ -47,7 +47,7 @@ export const GLOSSARY = {
     name: 'Share of what gets out',
     meaning:
       'Of all sound energy that leaves the room, the part that leaves here, from 50 Hz to 5000 Hz for the chosen source.',
-    source: 'sum of area times transmission, ISO 12354-3',
+    source: 'area times transmission, EN 12354-3:2000, clause 4',
   },
   ifPerfect: {
     name: 'If this were perfect',
