@@ -9,7 +9,7 @@ const answers: NewBuildAnswers = {
   width_m: 3.2,
   height_m: 2.3,
   shell: 'timber-shed',
-  source: 'drum-kit',
+  source: 'drum-kit-hard',
   neighbour_m: 9,
   budget: 4000,
   currency: '£',
