@@ -48,6 +48,8 @@ export interface ChartSpace {
 
 const MARGIN = { left: 34, top: 10, axis: 32 };
 const LEAST_RANGE = 40;
+/** head room at most, so that a low curve is not lost under an empty sheet, dB */
+const HEAD_ROOM = 20;
 
 /** 1000 → "1k", 31.5 → "31.5". */
 export const bandName = (band: number): string => (band < 1000 ? String(band) : `${band / 1000}k`);
@@ -72,7 +74,8 @@ export const chartFrame = (space: ChartSpace, bands: readonly number[], levels: 
   const perLevel = (aspect: Aspect): number => ((across / bands.length) * 10) / aspect;
   const aspect = ASPECTS.find((it) => perLevel(it) * (needed - least) <= down) ?? 50;
   const fitted = Math.min(perLevel(aspect), down / (needed - least));
-  const most = least + Math.max(needed - least, Math.floor(down / fitted / 10) * 10);
+  const filling = Math.floor(down / fitted / 10) * 10;
+  const most = Math.min(needed + HEAD_ROOM, least + Math.max(needed - least, filling));
   const step = (fitted * aspect) / 10;
   const bottom = MARGIN.top + fitted * (most - least);
   const right = MARGIN.left + step * bands.length;

@@ -4,6 +4,8 @@ import type { ChartFrame } from './chart.ts';
 /** One curve of a band chart. `extrapolated[i]` is null, or why the band is outside the model's validity. */
 export interface ChartSeries {
   readonly label: string;
+  /** what stands at the curve's end where the label is told elsewhere */
+  readonly short?: string;
   readonly bands: readonly number[];
   readonly values: readonly number[];
   /** one standard deviation per band, dB */

@@ -4,6 +4,8 @@ export type ChartGuide =
       readonly kind: 'curve';
       readonly group: string;
       readonly label: string;
+      /** what stands at its end on the chart */
+      readonly short?: string;
       readonly bands: readonly number[];
       readonly values: readonly number[];
     }

@@ -43,21 +43,3 @@ export const placeLabels = (
     .sort((a, b) => a.index - b.index)
     .map(({ label, y }) => ({ text: label.text, anchor: label.anchor, y }));
 };
-
-/** Spreads marks along the foot: each as near its frequency as its neighbours allow, in rows when it gets tight. */
-export const placeMarks = (
-  marks: readonly { readonly x: number; readonly width: number }[],
-  rows: number,
-): readonly number[] => {
-  const ends: number[] = Array.from({ length: rows }, () => -Infinity);
-  const order = marks.map((mark, index) => ({ mark, index })).sort((a, b) => a.mark.x - b.mark.x);
-  const row: number[] = marks.map(() => 0);
-  for (const { mark, index } of order) {
-    const start = mark.x - mark.width / 2;
-    const free = ends.findIndex((end) => end <= start);
-    const chosen = free >= 0 ? free : ends.indexOf(Math.min(...ends));
-    ends[chosen] = mark.x + mark.width / 2;
-    row[index] = chosen;
-  }
-  return row;
-};

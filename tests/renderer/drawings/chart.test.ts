@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bandAt, bandName, chartFrame, levelRange } from '../../../renderer/drawings/chart.ts';
 import { curveEnd, curveRuns, spreadBand } from '../../../renderer/drawings/chartCurves.ts';
-import { fitted, placeLabels, placeMarks } from '../../../renderer/drawings/chartLabels.ts';
+import { fitted, placeLabels } from '../../../renderer/drawings/chartLabels.ts';
 import { THIRD_OCTAVES } from '../../../src/engine/quantities/index.ts';
 
 const space = { width: 420, height: 480, labels: 60, foot: 30 };
@@ -87,17 +87,5 @@ describe('labels', () => {
   it('are shortened with an ellipsis only when they do not fit', () => {
     expect(fitted('Brick', 100, 11)).toBe('Brick');
     expect(fitted('Independent lining on brick', 60, 11)).toMatch(/…$/);
-  });
-  it('put crowded marks in rows', () => {
-    expect(
-      placeMarks(
-        [
-          { x: 10, width: 20 },
-          { x: 15, width: 20 },
-          { x: 60, width: 20 },
-        ],
-        3,
-      ),
-    ).toEqual([0, 1, 0]);
   });
 });

@@ -1,0 +1,184 @@
+import type { Prediction } from '../../../src/engine/transmission/index.ts';
+import type { Explained } from '../../../src/worker/protocol.ts';
+import { bassFigure } from './bassFigure.ts';
+
+/** One figure of one column: as written, and how far from the first column. */
+export interface Cell {
+  readonly text: string;
+  readonly difference: string | null;
+  /** better or worse than the first column; null where neither or unknown */
+  readonly better: boolean | null;
+}
+
+type Figure = Extract<Explained, { kind: 'assembly' }>['figure'];
+
+export interface FigureRow {
+  readonly label: string;
+  readonly unit: string;
+  readonly meaning: string;
+  readonly figure: Figure | null;
+  readonly cells: readonly Cell[];
+}
+
+const MINUS = '\u2212';
+const EMPTY: Cell = { text: '–', difference: null, better: null };
+
+export const signed = (value: number, decimals = 0): string => {
+  const text = Math.abs(value).toFixed(decimals);
+  return Number(text) === 0 ? '±0' : `${value > 0 ? '+' : MINUS}${text}`;
+};
+const written = (value: number, decimals = 0): string => value.toFixed(decimals).replace('-', MINUS);
+
+/** Cells of one number per column, with differences; `more` says whether more of it is better. */
+export const numberCells = (
+  values: readonly (number | null)[],
+  decimals: number,
+  more: boolean | null,
+  show: (value: number) => string = (value) => written(value, decimals),
+): readonly Cell[] => {
+  const [first] = values;
+  return values.map((value, i) => {
+    if (value === null) return EMPTY;
+    if (i === 0 || first === null || first === undefined) return { text: show(value), difference: null, better: null };
+    const step = 10 ** -decimals / 2;
+    const change = value - first;
+    const same = Math.abs(change) < step;
+    return {
+      text: show(value),
+      difference: signed(change, decimals),
+      better: same || more === null ? null : change > 0 === more,
+    };
+  });
+};
+
+const listCells = (lists: readonly (readonly number[] | null)[]): readonly Cell[] =>
+  lists.map((list) =>
+    list === null || list.length === 0
+      ? EMPTY
+      : { text: [...new Set(list.map(hertz))].join(', '), difference: null, better: null },
+  );
+
+/** A frequency as one says it: 63, 2.5k. */
+export const hertz = (value: number): string =>
+  value >= 1000 ? `${Number((value / 1000).toFixed(1))}k` : String(Math.round(value));
+
+export interface ColumnFacts {
+  readonly prediction: Prediction | null;
+  /** price of the material per m²; null where a layer has none */
+  readonly price: number | null;
+  readonly illustrative: boolean;
+}
+
+/** The figures under the columns, top to bottom. */
+export const figureRows = (columns: readonly ColumnFacts[], currency: string): readonly FigureRow[] => {
+  const of = (pick: (prediction: Prediction) => number | null): readonly (number | null)[] =>
+    columns.map(({ prediction }) => (prediction ? pick(prediction) : null));
+  const terms = (C: number | null, Ctr: number | null): string =>
+    C === null || Ctr === null ? '–' : `${written(C)}; ${written(Ctr)}`;
+  const Rw = numberCells(
+    of(({ ratings }) => ratings.Rw),
+    0,
+    true,
+  ).map((cell, i) => {
+    const ratings = columns[i]?.prediction?.ratings;
+    return ratings && ratings.Rw !== null ? { ...cell, text: `${cell.text} (${terms(ratings.C, ratings.Ctr)})` } : cell;
+  });
+  const enlarged = columns.map(({ prediction }): Cell => {
+    const ratings = prediction?.ratings;
+    return ratings ? { ...EMPTY, text: terms(ratings.C50_5000, ratings.Ctr50_5000) } : EMPTY;
+  });
+  const prices = numberCells(
+    columns.map(({ price }) => price),
+    0,
+    false,
+  ).map((cell, i) => (columns[i]?.illustrative && cell !== EMPTY ? { ...cell, text: `${cell.text} *` } : cell));
+  const row = (
+    label: string,
+    unit: string,
+    meaning: string,
+    figure: Figure | null,
+    cells: readonly Cell[],
+  ): FigureRow => ({
+    label,
+    unit,
+    meaning,
+    figure,
+    cells,
+  });
+  return [
+    row('Rw (C; Ctr)', 'dB', 'Weighted sound reduction index, ISO 717-1', 'Rw', Rw),
+    row('C; Ctr 50–5000', 'dB', 'Adaptation terms that count the bass down to 50 Hz, ISO 717-1', 'Rw', enlarged),
+    row(
+      'Bass 50–100 Hz',
+      'dB',
+      'Energy mean of R over 50, 63, 80 and 100 Hz',
+      'bass',
+      numberCells(of(bassFigure), 0, true),
+    ),
+    row(
+      'STC',
+      '',
+      'Sound transmission class, ASTM E413',
+      'STC',
+      numberCells(
+        of(({ ratings }) => ratings.STC),
+        0,
+        true,
+      ),
+    ),
+    row(
+      'OITC',
+      '',
+      'Outdoor-indoor transmission class, ASTM E1332',
+      null,
+      numberCells(
+        of(({ ratings }) => ratings.OITC),
+        0,
+        true,
+      ),
+    ),
+    row(
+      'Resonance f0',
+      'Hz',
+      'Mass-air-mass resonances of the cavities: weakest there',
+      'resonance',
+      listCells(columns.map(({ prediction }) => prediction && prediction.resonances)),
+    ),
+    row(
+      'Coincidence fc',
+      'Hz',
+      'Critical frequencies of the leaves, from the room',
+      'coincidence',
+      listCells(columns.map(({ prediction }) => prediction && prediction.criticalFrequencies)),
+    ),
+    row(
+      'Mass',
+      'kg/m²',
+      'Surface mass, frame not counted',
+      'mass',
+      numberCells(
+        of(({ surfaceMass }) => surfaceMass),
+        0,
+        null,
+      ),
+    ),
+    row(
+      'Thickness',
+      'mm',
+      'From the room-side face to the outer face',
+      null,
+      numberCells(
+        of(({ thickness }) => thickness * 1000),
+        0,
+        false,
+      ),
+    ),
+    row(
+      'Material',
+      `${currency}/m²`,
+      'Price of the material. * illustrative price of the library: overwrite it with your own',
+      null,
+      prices,
+    ),
+  ];
+};
