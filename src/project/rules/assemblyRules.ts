@@ -5,42 +5,25 @@ import { materialFault } from './materialRules.ts';
 
 const isBoard = (layer: LayerEntry | undefined): boolean => layer?.kind === 'board';
 
-/** A cavity lies between two leaves; its filling fits in it and is something to fill cavities with. */
-const cavityFaults = (project: Project, layers: readonly LayerEntry[], at: number, path: Path): readonly Fault[] => {
-  const cavity = layers[at] as CavityLayerEntry;
-  const faults: Fault[] = [];
-  const edge = at === 0 || at === layers.length - 1;
-  if (edge || layers[at - 1]?.kind === 'cavity')
-    faults.push(
-      fault(
-        [...path, 'kind'],
-        cavity.kind,
-        'a cavity between two leaves',
-        edge
-          ? 'Put a board on its open side, or take the cavity out.'
-          : 'Make one cavity of the two, or put a board between them.',
-      ),
-    );
-  const { fill } = cavity;
-  if (!fill) return faults;
-  const material = materialFault(project, fill.material, [...path, 'fill', 'material'], ['porous', 'board']);
-  if (material) faults.push(material);
-  if (fill.thickness_mm > cavity.depth_mm)
-    faults.push(
-      fault(
-        [...path, 'fill', 'thickness_mm'],
-        fill.thickness_mm,
-        `at most the depth of the cavity, ${cavity.depth_mm} mm`,
-        'Choose a thinner filling or a deeper cavity.',
-      ),
-    );
-  return faults;
+/** The filling of a cavity fits in it and is something to fill cavities with. */
+const cavityFaults = (project: Project, cavity: CavityLayerEntry, path: Path): readonly Fault[] => {
+  const { fill, depth_mm: depth } = cavity;
+  if (!fill) return [];
+  const wrong = materialFault(project, fill.material, [...path, 'fill', 'material'], ['porous', 'board']);
+  const place = [...path, 'fill', 'thickness_mm'];
+  const wayOut = 'Choose a thinner filling or a deeper cavity.';
+  return [
+    ...(wrong ? [wrong] : []),
+    ...(fill.thickness_mm > depth
+      ? [fault(place, fill.thickness_mm, `at most the depth of the cavity, ${depth} mm`, wayOut)]
+      : []),
+  ];
 };
 
 const layerFaults = (project: Project, layers: readonly LayerEntry[], at: number, path: Path): readonly Fault[] => {
   const layer = layers[at];
   if (!layer) return [];
-  if (layer.kind === 'cavity') return cavityFaults(project, layers, at, path);
+  if (layer.kind === 'cavity') return cavityFaults(project, layer, path);
   const place: Path = [...path, 'material'];
   if (layer.kind === 'board') {
     const wrong = materialFault(project, layer.material, place, ['board']);

@@ -1,0 +1,22 @@
+import type { Evaluator } from '../../engine/evaluate.ts';
+import type { Working } from '../../engine/quantities/index.ts';
+import type { Project } from '../../project/schema.ts';
+import type { Explained } from '../protocol.ts';
+import { assemblyWorking } from './assemblyWorking.ts';
+import { bandWorking } from './bandWorking.ts';
+import { partWorking } from './partWorking.ts';
+import { shellWorking } from './shellWorking.ts';
+
+/** How a figure on screen came about, so that it can be checked by hand. @throws Error where what it is of is gone */
+export const explain = (evaluator: Evaluator, project: Project, what: Explained): Working => {
+  switch (what.kind) {
+    case 'assembly':
+      return assemblyWorking(evaluator, project, what.assembly, what.figure);
+    case 'assembly-band':
+      return bandWorking(evaluator, project, what.assembly, what.band);
+    case 'shell':
+      return shellWorking(evaluator, project, what.figure);
+    case 'part':
+      return partWorking(evaluator, project, what.part, what.figure);
+  }
+};
