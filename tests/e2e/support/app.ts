@@ -42,16 +42,15 @@ export const test = base.extend<{ app: App }>({
     const data = mkdtempSync(join(tmpdir(), 'lullwright-e2e-'));
     const start = (): Promise<RunningHost> => startHost({ ...process.env, LULLWRIGHT_DATA: data });
     const faults: string[] = [];
-    let host = await start();
-    let killed = false;
-    const origin = (): string => new URL(host.address).origin;
+    const run = { host: await start(), killed: false };
+    const origin = (): string => new URL(run.host.address).origin;
     const kill = async (): Promise<void> => {
-      killed = true;
-      host.process.kill('SIGKILL');
-      await ended(host);
+      run.killed = true;
+      run.host.process.kill('SIGKILL');
+      await ended(run.host);
     };
     collectFaults(page, faults);
-    await page.goto(host.address);
+    await page.goto(run.host.address);
     await use({
       page,
       data,
@@ -73,14 +72,14 @@ export const test = base.extend<{ app: App }>({
       },
       async restart() {
         await kill();
-        host = await start();
-        await page.goto(host.address);
+        run.host = await start();
+        await page.goto(run.host.address);
       },
     });
-    host.process.kill('SIGTERM');
-    await ended(host);
+    run.host.process.kill('SIGTERM');
+    await ended(run.host);
     rmSync(data, { recursive: true, force: true });
-    if (!killed) expect(faults, 'errors on the page').toEqual([]);
+    if (!run.killed) expect(faults, 'errors on the page').toEqual([]);
   },
 });
 
