@@ -1,0 +1,40 @@
+import { bandErrors, ratingErrors, statistics } from './errorRecord.ts';
+import type { ErrorEntry, Group } from './errorRecord.ts';
+
+/** A total that must hold: raising a limit is a decision to be explained, not a repair. */
+export interface Gate {
+  readonly claim: string;
+  readonly value: number;
+  readonly limit: number;
+}
+
+const gate = (claim: string, value: number, limit: number): Gate => ({ claim, value, limit });
+
+/** What the measured record must show. Counts are exact: a lost sample is a failure. */
+export const gatesOf = (record: readonly ErrorEntry[]): readonly Gate[] => {
+  const ratings = (group?: Group) => statistics(ratingErrors(record, group));
+  const bands = (group?: Group) => statistics(bandErrors(record, group));
+  const glazing = statistics([...bandErrors(record, 'glass'), ...bandErrors(record, 'double glazing')]);
+  return [
+    gate('single-number ratings compared, short of 222', 222 - ratings().count, 0),
+    gate('octave bands compared, short of 270', 270 - bands().count, 0),
+    gate('figures that are not numbers', record.filter((it) => !Number.isFinite(it.error)).length, 0),
+    gate('all ratings: size of the bias', Math.abs(ratings().bias), 0.4),
+    gate('all ratings: mean absolute error', ratings().meanAbsolute, 1.8),
+    gate('framed walls, ratings: mean absolute error', ratings('framed walls').meanAbsolute, 1.9),
+    gate('floors, ratings: mean absolute error', ratings('floors').meanAbsolute, 2.0),
+    gate('masonry with lining, ratings: mean absolute error', ratings('masonry with lining').meanAbsolute, 1.3),
+    gate('all bands: size of the bias', Math.abs(bands().bias), 0.5),
+    gate('all bands: standard deviation', bands().deviation, 4.05),
+    gate('framed walls, bands: standard deviation', bands('framed walls').deviation, 4.6),
+    gate('glass and double glazing, bands: standard deviation', glazing.deviation, 3.7),
+    gate('single boards, bands: standard deviation', bands('single boards').deviation, 3.1),
+    gate('masonry, bands: standard deviation', bands('masonry').deviation, 4.8),
+  ];
+};
+
+/** Gates that fail, in words. */
+export const failedGates = (gates: readonly Gate[]): string[] =>
+  gates
+    .filter((it) => !(it.value <= it.limit))
+    .map((it) => `${it.claim}: ${it.value.toFixed(2)} where at most ${it.limit} is allowed`);
