@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { pathText } from '../project/fault.ts';
+import { pathText, valueText } from '../project/fault.ts';
 import { findNotJson } from '../project/jsonValue.ts';
 import { suggestion } from '../project/nearest.ts';
 import { Refusal, type Response } from './client.ts';
@@ -25,7 +25,10 @@ const isMethod = (name: unknown): name is MethodName => typeof name === 'string'
 
 const unknownMethod = (name: unknown): Response => {
   const meant = typeof name === 'string' ? suggestion(name, Object.keys(methods)) : '';
-  return refused('bad-request', `There is no method ${JSON.stringify(name) ?? 'without a name'}. ${meant}`.trim());
+  return refused(
+    'bad-request',
+    `There is no method ${name === undefined ? 'without a name' : valueText(name)}. ${meant}`.trim(),
+  );
 };
 
 /** The place of the first fault in parameters, and what is allowed there. */
@@ -45,7 +48,7 @@ export const createDispatcher = (handlers: Handlers, onFault?: (fault: unknown) 
     const { params, result } = methods[method];
     const parsed = v.safeParse(params, given);
     if (!parsed.success) return refused('bad-request', formSentence(method, parsed.issues[0]));
-    const value: unknown = await handlers[method](parsed.output as Handled<M>);
+    const value: unknown = await handlers[method](parsed.output);
     const answer = v.parse(result, value);
     const stray = findNotJson(answer);
     if (stray) throw new Error(`${method} answered ${pathText(stray.path)}: ${stray.what}`);

@@ -18,7 +18,7 @@ const UNITS: readonly (readonly [suffix: string, unit: string])[] = [
 
 const unitOf = (path: Path): string => {
   const key = path.findLast((step) => typeof step === 'string') ?? '';
-  const unit = UNITS.find(([suffix]) => String(key).endsWith(suffix))?.[1];
+  const unit = UNITS.find(([suffix]) => key.endsWith(suffix))?.[1];
   return unit === undefined ? '' : ` ${unit}`;
 };
 

@@ -1,5 +1,6 @@
 import { Refusal } from '../contract/client.ts';
 import { checkProject, type Checked } from '../project/check.ts';
+import { readProject } from '../project/readProject.ts';
 import type { Project } from '../project/schema.ts';
 
 /** The project, or a refusal that carries every fault. @throws {Refusal} */
@@ -13,3 +14,6 @@ export const acceptProject = (checked: Checked): Project => {
 
 /** @throws {Refusal} bad-document, newer-document, not-a-project */
 export const checkedProject = (document: unknown): Project => acceptProject(checkProject(document));
+
+/** A project from the text of its file. @throws {Refusal} also too-large */
+export const projectFromText = (text: string): Project => acceptProject(readProject(text));

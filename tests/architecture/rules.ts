@@ -48,7 +48,7 @@ export const WINGS: readonly Wing[] = [
   { folder: 'src/engine', packages: [], admits: insideEngine },
   {
     folder: 'src/project',
-    packages: ['valibot'],
+    packages: ['valibot', '@valibot/to-json-schema'],
     admits: ({ target }) => engine(target) || under(target, 'src/project') || data(target),
   },
   {

@@ -1,7 +1,6 @@
 import type { Client } from '../../contract/client.ts';
 import type { MethodName } from '../../contract/methods.ts';
-import { readProject } from '../../project/readProject.ts';
-import { acceptProject } from '../../service/checkedProject.ts';
+import { projectFromText } from '../../service/checkedProject.ts';
 import { showPredict } from './showPredict.ts';
 import { showRate } from './showRate.ts';
 import { showShell } from './showShell.ts';
@@ -28,7 +27,7 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     detail:
       'Reads a project and prints, for each make-up, its ratings, mass, thickness, resonances and its sound reduction\nin third octaves from 25 Hz to 10 kHz.',
     run: async (client, text) => {
-      const value = await client.call('predict', { document: acceptProject(readProject(text)) });
+      const value = await client.call('predict', { document: projectFromText(text) });
       return { value, show: (width) => showPredict(value, width) };
     },
   },
@@ -38,7 +37,7 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     detail:
       'Reads a project and prints the sound reduction of the whole room, the share of what gets out through each part,\nand the part that limits it. Each part is taken at its own size.',
     run: async (client, text) => {
-      const value = await client.call('shell', { document: acceptProject(readProject(text)) });
+      const value = await client.call('shell', { document: projectFromText(text) });
       return { value, show: (width) => showShell(value, width) };
     },
   },

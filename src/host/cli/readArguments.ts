@@ -1,4 +1,4 @@
-import { nearest } from '../../project/nearest.ts';
+import { nearest } from '../../contract/nearest.ts';
 import { cliCommands } from './cliCommands.ts';
 
 /** What was asked for on the command line, or the sentence that says why it cannot be understood. */

@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import { jsonSchema } from '../../project/jsonSchema.ts';
+import { jsonSchema } from '../../service/publishedSchema.ts';
 
 /** Writes the published schema of the project document: `node src/host/cli/schema.ts`. */
 

@@ -1,6 +1,6 @@
 import { isPanel, isSurface, type PartEntry } from '../parts.ts';
 import type { CandidateEntry, Project } from '../schema.ts';
-import { patched, type Patch } from './patch.ts';
+import { patched } from './patch.ts';
 
 /** What a part and its candidates have in common: of what it is made, its gap sizes, its prices. */
 export type Make = Omit<CandidateEntry, 'id' | 'name'>;
@@ -30,8 +30,14 @@ export const withMake = <P extends PartEntry>(part: P, make: Make): P => {
   const cleared = Object.fromEntries(
     KEYS.filter((key) => isPanel(part) || !key.endsWith('_mm')).map((key) => [key, undefined]),
   );
-  const changes: Patch<Make> = { ...cleared, ...make };
-  return patched<Make & P>(part as Make & P, changes as Patch<Make & P>);
+  const changes: object = { ...cleared, ...make };
+  return patched(part, changes);
+};
+
+/** The make that a part has now, as a candidate would state it: what is sealed has no sizes. */
+export const presentMake = (part: PartEntry): Make => {
+  const make = makeOf(part);
+  return make.sealed ? makeOf({ ...make, width_mm: undefined, diameter_mm: undefined, depth_mm: undefined }) : make;
 };
 
 /** How a former make is called when it becomes a candidate. */

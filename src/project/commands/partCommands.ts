@@ -3,7 +3,7 @@ import { isPanel, type PartEntry } from '../parts.ts';
 import type { CandidateEntry, MeasuredEntry, Project } from '../schema.ts';
 import { partOf, withoutSwaps, withPart } from './change.ts';
 import { command, refuse } from './command.ts';
-import { makeOf, withMake, nameOfMake } from './make.ts';
+import { makeOf, nameOfMake, presentMake, withMake } from './make.ts';
 import { patched, type Patch } from './patch.ts';
 import type { New } from './surfaceCommands.ts';
 
@@ -71,7 +71,7 @@ export const adopt = (project: Project, part: string, candidate: string): Projec
       list.map((it) => it.id),
     ),
     name,
-    ...makeOf(before),
+    ...presentMake(before),
   };
   const next = withPart(project, part, (it) => withMake(it, makeOf(chosen)));
   const swapped = withCandidates(

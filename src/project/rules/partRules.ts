@@ -5,7 +5,10 @@ import type { CandidateEntry, MeasuredEntry, Project } from '../schema.ts';
 import { measuredFaults } from './measuredRules.ts';
 
 /** A part or candidate with the place where it stands. */
-type Made = { readonly assembly?: string | undefined; readonly measured?: MeasuredEntry | undefined };
+interface Made {
+  readonly assembly?: string | undefined;
+  readonly measured?: MeasuredEntry | undefined;
+}
 
 /** What is wrong with naming this assembly here; null where nothing is. */
 export const assemblyFault = (project: Project, id: string, path: Path): Fault | null => {

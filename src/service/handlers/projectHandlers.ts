@@ -1,8 +1,7 @@
 import type { Handlers } from '../../contract/dispatcher.ts';
 import type { OpenedProject } from '../../contract/methods.ts';
 import { freshId } from '../../project/freshId.ts';
-import { readProject } from '../../project/readProject.ts';
-import { acceptProject, checkedProject } from '../checkedProject.ts';
+import { checkedProject, projectFromText } from '../checkedProject.ts';
 import type { Store } from '../ports.ts';
 
 type ProjectHandlers = Pick<Handlers, Extract<keyof Handlers, `projects.${string}`>>;
@@ -28,7 +27,7 @@ export const projectHandlers = (store: () => Store): ProjectHandlers => ({
   },
   'projects.delete': ({ id }) => store().delete(id),
   'projects.restore': ({ id }) => store().restore(id),
-  'projects.import': async ({ text }) => store().create(acceptProject(readProject(text)), 'Imported project'),
+  'projects.import': async ({ text }) => store().create(projectFromText(text), 'Imported project'),
   'projects.export': async ({ id }) => {
     const project = checkedProject((await store().open(id)).document);
     return {
