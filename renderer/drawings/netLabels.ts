@@ -6,11 +6,13 @@ export interface WantedNetLabel {
   readonly width: number;
   readonly height: number;
   readonly home: SheetBox;
+  /** the surface it belongs to: a label keeps inside it where it can */
+  readonly within: SheetBox;
   /** inside its home, or beside it when it does not fit there */
   readonly where: 'inside' | 'beside';
 }
 
-const within = (inner: SheetBox, outer: SheetBox): boolean =>
+const contains = (inner: SheetBox, outer: SheetBox): boolean =>
   overlap(inner, outer) >= inner.width * inner.height - 1e-6;
 
 const insidePlaces = (label: WantedNetLabel): SheetBox[] => {
@@ -26,21 +28,17 @@ const insidePlaces = (label: WantedNetLabel): SheetBox[] => {
   );
 };
 
-const besidePlaces = (label: WantedNetLabel): SheetBox[] => {
-  const { home, width, height } = label;
+/** To the right, to the left, above and below, each straight beside it first and then shifted along. */
+const besidePlaces = ({ home, width, height }: WantedNetLabel): SheetBox[] => {
   const centreX = home.x + home.width / 2 - width / 2;
   const centreY = home.y + home.height / 2 - height / 2;
-  const spots = [
-    { x: home.x + home.width + 4, y: centreY },
-    { x: home.x - width - 4, y: centreY },
-    { x: centreX, y: home.y - height - 2 },
-    { x: centreX, y: home.y + home.height + 2 },
-    { x: home.x + home.width + 4, y: home.y - height },
-    { x: home.x - width - 4, y: home.y + home.height },
-    { x: home.x + home.width + 14, y: centreY + height },
-    { x: home.x - width - 14, y: centreY - height },
+  const shifts = [0, -0.25, 0.25, -0.5, 0.5, -0.8, 0.8];
+  const sides = [home.x + home.width + 4, home.x - width - 4];
+  const ends = [home.y - height - 2, home.y + home.height + 2];
+  return [
+    ...shifts.flatMap((shift) => sides.map((x) => ({ x, y: centreY + shift * height, width, height }))),
+    ...shifts.flatMap((shift) => ends.map((y) => ({ x: centreX + shift * width, y, width, height }))),
   ];
-  return spots.map((spot) => ({ ...spot, width, height }));
 };
 
 /**
@@ -55,21 +53,22 @@ export const placeNetLabels = (
 ): ReadonlyMap<string, SheetBox> => {
   const placed = new Map<string, SheetBox>();
   for (const label of labels) {
-    const fits = label.home.width >= label.width + 4 && label.home.height >= label.height + 2;
+    const fits = label.home.width >= label.width && label.home.height >= label.height;
     const places = [
       ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
       ...(label.where === 'inside' ? [] : besidePlaces(label)),
-    ].filter((place) => within(place, sheet));
+    ].filter((place) => contains(place, sheet));
     const others = obstacles.filter((obstacle) => obstacle.id !== label.id);
     const covered = (place: SheetBox): number =>
       [...placed.values()].reduce((sum, box) => sum + 3 * overlap(place, box), 0) +
-      others.reduce((sum, box) => sum + overlap(place, box), 0);
+      others.reduce((sum, box) => sum + 2 * overlap(place, box), 0) +
+      0.25 * (place.width * place.height - overlap(place, label.within));
     let best: SheetBox | undefined;
     let least = Infinity;
     for (const place of places) {
       const cover = covered(place);
       if (cover < least - 1e-6) [best, least] = [place, cover];
-      if (least === 0) break;
+      if (least < 1e-6) break;
     }
     if (best) placed.set(label.id, best);
   }

@@ -23,3 +23,10 @@ export const gainSentence = (what: WhatIf): string => {
 /** A price as printed, and whether it is only the library's. */
 export const priceWords = (amount: number | null, currency: string | undefined, illustrative = false): string =>
   `${showMoney(amount, currency)}${illustrative && amount !== null ? ' (illustrative)' : ''}`;
+
+/** "0.4 dB less gets out" */
+export const lessGetsOut = (gain: number): string => {
+  const rounded = Math.round(gain * 10) / 10;
+  if (rounded === 0) return 'as much gets out';
+  return `${decibels(rounded)} ${rounded > 0 ? 'less' : 'more'} gets out`;
+};

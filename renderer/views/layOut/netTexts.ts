@@ -1,4 +1,3 @@
-import { textWidth } from '../../drawings/chartLabels.ts';
 import { placeNetLabels, type WantedNetLabel } from '../../drawings/netLabels.ts';
 import type { Net, NetScale } from '../../drawings/net.ts';
 import { boxOnSheet, type SheetBox } from '../../drawings/netTurn.ts';
@@ -7,11 +6,14 @@ import type { PartFigure } from './partFigures.ts';
 /** What is written on the net about a part, and where (px). */
 export interface NetText {
   readonly id: string;
-  readonly name: string;
-  readonly figures: string;
+  readonly lines: readonly NetLine[];
   readonly limits: boolean;
   readonly size: number;
   readonly box: SheetBox;
+}
+export interface NetLine {
+  readonly text: string;
+  readonly strong: boolean;
 }
 
 const SURFACE = 13;
@@ -22,11 +24,32 @@ const figuresOf = (figure: PartFigure | undefined): string =>
   figure ? [figure.reduction, figure.percent].filter((it) => it !== null).join(' · ') : '';
 
 interface Written extends WantedNetLabel {
-  readonly name: string;
-  readonly figures: string;
+  readonly lines: readonly NetLine[];
   readonly limits: boolean;
   readonly size: number;
 }
+
+/** Width of a text in the drawing face, a little on the wide side; measured on names of usual length. */
+const PER_LETTER = 0.44;
+const textWidth = (text: string, size: number): number => text.length * size * PER_LETTER;
+const cut = (text: string, width: number, size: number): string => {
+  const most = Math.floor(width / (size * PER_LETTER));
+  return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 1)).trimEnd()}…`;
+};
+
+/** Words in at most two lines no wider than the width; the second is cut where there is more. */
+const wrapped = (text: string, width: number, size: number): string[] => {
+  const lines = text.split(' ').reduce<string[]>((before, word) => {
+    const last = before.at(-1);
+    if (last === undefined || textWidth(`${last} ${word}`, size) > width) return [...before, word];
+    return [...before.slice(0, -1), `${last} ${word}`];
+  }, []);
+  const [first = '', ...rest] = lines;
+  return rest.length === 0 ? [first] : [first, rest.length > 1 ? cut(rest.join(' '), width, size) : (rest[0] ?? '')];
+};
+
+/** Names are broken no narrower and no wider than this, px. */
+const [NARROWEST, WIDEST] = [78, 150];
 
 const written = (
   id: string,
@@ -34,13 +57,21 @@ const written = (
   figure: PartFigure | undefined,
   size: number,
   home: SheetBox,
-  where: 'inside' | 'beside',
+  within: SheetBox,
 ): Written => {
   const figures = figuresOf(figure);
   const limits = figure?.limiting ?? false;
-  const lines = [name, figures, limits ? 'limits' : ''].filter((line) => line !== '');
-  const width = Math.max(...lines.map((line) => textWidth(line, size))) + 4;
-  return { id, name, figures, limits, size, home, where, width, height: lines.length * size * LEADING + 2 };
+  const own = home === within;
+  const room = Math.min(WIDEST, Math.max(own ? NARROWEST : 110, home.width - 6));
+  const lines = [
+    ...wrapped(name, room, size).map((text) => ({ text, strong: true })),
+    ...[figures].filter((text) => text !== '').map((text) => ({ text, strong: false })),
+    ...(limits ? [{ text: 'limits', strong: true }] : []),
+  ];
+  const width = Math.max(...lines.map(({ text }) => textWidth(text, size))) + 4;
+  const height = lines.length * size * LEADING + 2;
+  const where = !own && (home.width < width || home.height < height) ? 'beside' : 'inside';
+  return { id, lines, limits, size, home, within, where, width, height };
 };
 
 /** Box of an opening on the screen; never thinner than can be seen and pressed. */
@@ -65,24 +96,26 @@ export const netTexts = (
   sheet: SheetBox,
 ): readonly NetText[] => {
   const openings = net.surfaces.flatMap((surface) =>
-    surface.openings.map((opening) => ({ id: opening.id, opening, box: openingBox(surface, opening, scale, 6) })),
+    surface.openings.map((opening) => ({
+      id: opening.id,
+      opening,
+      box: openingBox(surface, opening, scale, 6),
+      within: scale.boxOnScreen(surface.box),
+    })),
   );
   const wanted = [
-    ...openings.map(({ id, opening, box }) =>
-      written(id, opening.entry.name, figures.get(id), OPENING, box, opening.shape === 'panel' ? 'inside' : 'beside'),
+    ...openings.map(({ id, opening, box, within }) =>
+      written(id, opening.entry.name, figures.get(id), OPENING, box, within),
     ),
-    ...net.surfaces.map(({ entry, box }) =>
-      written(entry.id, entry.name, figures.get(entry.id), SURFACE, scale.boxOnScreen(box), 'inside'),
-    ),
-  ].map((label) =>
-    label.where === 'inside' && (label.home.width < label.width || label.home.height < label.height)
-      ? { ...label, where: 'beside' as const }
-      : label,
-  );
+    ...net.surfaces.map(({ entry, box }) => {
+      const home = scale.boxOnScreen(box);
+      return written(entry.id, entry.name, figures.get(entry.id), SURFACE, home, home);
+    }),
+  ];
   const obstacles = openings.map(({ id, box }) => ({ ...box, id }));
   const placed = placeNetLabels(wanted, obstacles, sheet);
-  return wanted.flatMap(({ id, name, figures: text, limits, size }) => {
+  return wanted.flatMap(({ id, lines, limits, size }) => {
     const box = placed.get(id);
-    return box ? [{ id, name, figures: text, limits, size, box }] : [];
+    return box ? [{ id, lines, limits, size, box }] : [];
   });
 };
