@@ -10,11 +10,14 @@ const distance = (a: string, b: string): number => {
   return row[b.length] ?? 0;
 };
 
-/** The name that a mistyped word probably means: a third of its letters may be wrong; null where none is near. */
+/** The name that a mistyped word probably means: a third of its letters may be wrong, signs and
+ * capitals do not count; null where none is near. */
 export const nearest = (word: string, names: readonly string[]): string | null => {
-  const lower = word.slice(0, 64).toLowerCase();
+  const letters = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g, '');
+  const lower = letters(word.slice(0, 64));
+  if (lower === '') return null;
   const ranked = names
-    .map((name) => ({ name, off: name.toLowerCase().startsWith(lower) ? 1 : distance(lower, name.toLowerCase()) }))
+    .map((name) => ({ name, off: letters(name).startsWith(lower) ? 1 : distance(lower, letters(name)) }))
     .sort((a, b) => a.off - b.off);
   const [best] = ranked;
   return best && best.off <= Math.max(2, lower.length / 3) ? best.name : null;

@@ -1,4 +1,4 @@
-import type { Remedy } from '../../engine/quantities/index.ts';
+import type { Remedy, RemedyLayer } from '../../engine/quantities/index.ts';
 import { freshId } from '../freshId.ts';
 import type { AssemblyEntry, CavityLayerEntry, LayerEntry } from '../schema.ts';
 import { assemblyOf } from './change.ts';
@@ -27,11 +27,16 @@ const deepened = (cavity: CavityLayerEntry, depth: number): CavityLayerEntry => 
   return patched(cavity, { depth_mm, fill });
 };
 
+const kept = (assembly: AssemblyEntry, { keep, depth, arrangement }: RemedyLayer): LayerEntry => {
+  const layer = depth === undefined ? layerAt(assembly, keep) : deepened(cavityAt(assembly, keep), depth);
+  return arrangement && layer.kind === 'cavity' && layer.frame
+    ? patched(layer, { frame: patched(layer.frame, { arrangement }) })
+    : layer;
+};
+
 const remedied = (assembly: AssemblyEntry, remedy: Remedy): LayerEntry[] => {
   if (remedy.kind === 'reorder')
-    return remedy.layers.map(({ keep, depth }) =>
-      depth === undefined ? layerAt(assembly, keep) : deepened(cavityAt(assembly, keep), depth),
-    );
+    return remedy.layers.map((one) => kept(assembly, one));
   if (remedy.kind === 'thicken') {
     const layer = layerAt(assembly, remedy.layer);
     if (layer.kind === 'cavity') return refuse(`${assembly.name} has changed meanwhile; try the remedy again.`);
