@@ -6,7 +6,7 @@ export interface SeriesStroke {
 }
 
 const STROKES: readonly SeriesStroke[] = [
-  { colour: 'var(--layup-1)', dash: 'none', width: 1.8 },
+  { colour: 'var(--layup-1)', dash: 'none', width: 2.2 },
   { colour: 'var(--layup-2)', dash: '9 3', width: 1.8 },
   { colour: 'var(--layup-3)', dash: '9 3 2 3', width: 1.8 },
   { colour: 'var(--layup-4)', dash: '4 3', width: 1.8 },

@@ -9,3 +9,7 @@ export const bassFigure = (prediction: Pick<Prediction, 'bands' | 'R'>): number 
   if (R.some((value) => value === undefined)) return null;
   return toReduction(R.reduce<number>((sum, value) => sum + toTransmission(value ?? 0), 0) / R.length);
 };
+
+/** True where the model is outside its validity in one of the bass bands. */
+export const bassIsExtrapolated = ({ bands, extrapolated }: Pick<Prediction, 'bands' | 'extrapolated'>): boolean =>
+  BASS_BANDS.some((band) => Boolean(extrapolated[bands.indexOf(band)]));

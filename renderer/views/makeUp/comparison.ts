@@ -1,6 +1,6 @@
 import type { Prediction } from '../../../src/engine/transmission/index.ts';
 import type { Explained } from '../../../src/worker/protocol.ts';
-import { bassFigure } from './bassFigure.ts';
+import { bassFigure, bassIsExtrapolated } from './bassFigure.ts';
 
 /** One figure of one column: as written, and how far from the first column. */
 export interface Cell {
@@ -87,6 +87,10 @@ export const figureRows = (columns: readonly ColumnFacts[], currency: string): r
     const ratings = prediction?.ratings;
     return ratings ? { ...EMPTY, text: terms(ratings.C50_5000, ratings.Ctr50_5000) } : EMPTY;
   });
+  const bass = numberCells(of(bassFigure), 0, true).map((cell, i) => {
+    const prediction = columns[i]?.prediction;
+    return prediction && bassIsExtrapolated(prediction) ? { ...cell, text: `≈ ${cell.text}` } : cell;
+  });
   const prices = numberCells(
     columns.map(({ price }) => price),
     0,
@@ -111,9 +115,9 @@ export const figureRows = (columns: readonly ColumnFacts[], currency: string): r
     row(
       'Bass 50–100 Hz',
       'dB',
-      'Energy mean of R over 50, 63, 80 and 100 Hz',
+      'Energy mean of R over 50, 63, 80 and 100 Hz. ≈ where the model is outside its tested range there',
       'bass',
-      numberCells(of(bassFigure), 0, true),
+      bass,
     ),
     row(
       'STC',

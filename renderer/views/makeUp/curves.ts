@@ -9,7 +9,7 @@ export interface Column {
   readonly prediction: Prediction | null;
 }
 
-export const MARKS = 'f0 and fc';
+export const MARKS = 'f0, fc';
 
 /** Curves of the columns that have been predicted; a missing one leaves its place, so that colours stay. */
 export const seriesOf = (columns: readonly Column[]): readonly ChartSeries[] =>
