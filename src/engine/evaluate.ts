@@ -1,6 +1,7 @@
 import type { Assembly } from './assembly/index.ts';
-import { planOf } from './plan/index.ts';
+import { assemblyNotes, planOf, shellNotes } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
+import type { Note } from './quantities/index.ts';
 import { evaluateShell, partTransmission } from './shell/index.ts';
 import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
 import { createPredictor } from './transmission/index.ts';
@@ -8,9 +9,9 @@ import type { Prediction, Resolution } from './transmission/index.ts';
 
 /** The corridor: calls the rooms in order and remembers what it computed for parts that have not changed. */
 export interface Evaluator {
-  /** R of an assembly as a laboratory would report it (4 × 2.5 m; glazing 1.48 × 1.23 m). */
+  /** R of an assembly as a laboratory would report it (4 × 2.5 m; glazing 1.48 × 1.23 m); notes at full resolution. */
   predict(assembly: Assembly, resolution: Resolution): Prediction;
-  /** The whole shell, each part at its own size. */
+  /** The whole shell, each part at its own size; notes at full resolution. */
   shell(build: Build, resolution: Resolution): ShellResult;
   /** Every single swap and every named option. */
   plan(build: Build, resolution: Resolution): PlanResult;
@@ -42,6 +43,7 @@ export const createEvaluator = (): Evaluator => {
   const predictor = createPredictor();
   const predictions = createMemory<Prediction>();
   const transmissions = createMemory<PartTransmission>();
+  const notes = createMemory<readonly Note[]>();
 
   const predictAt = (assembly: Assembly, size: PartSize | null, resolution: Resolution): Prediction =>
     predictions(JSON.stringify([resolution, size, assembly.layers]), () =>
@@ -55,9 +57,19 @@ export const createEvaluator = (): Evaluator => {
         partTransmission(part, (assembly, size) => predictAt(assembly, size, resolution)),
       );
 
+  const notesOn = (assembly: Assembly): readonly Note[] =>
+    notes(JSON.stringify(assembly.layers), () => assemblyNotes(assembly, (other) => predictAt(other, null, 'full')));
+
+  // advice predicts alternatives, so it waits until nothing is being dragged
   return {
-    predict: (assembly, resolution) => predictAt(assembly, null, resolution),
-    shell: (build, resolution) => evaluateShell(build, transmitAt(resolution)),
+    predict: (assembly, resolution) => {
+      const prediction = predictAt(assembly, null, resolution);
+      return resolution === 'full' ? { ...prediction, notes: notesOn(assembly) } : prediction;
+    },
+    shell: (build, resolution) => {
+      const shell = evaluateShell(build, transmitAt(resolution));
+      return resolution === 'full' ? { ...shell, notes: shellNotes(build, shell) } : shell;
+    },
     plan: (build, resolution) => planOf(build, transmitAt(resolution)),
   };
 };

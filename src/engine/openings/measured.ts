@@ -61,13 +61,13 @@ export const bringToThirdOctaves = (curve: Spectrum): BroughtCurve => {
     if (measured !== undefined) return [measured, null];
     if (n < lowest) {
       const fallen = Math.max(least - PER_THIRD * (lowest - n), Math.min(0, least));
-      return [fallen, `not measured: carried down from ${lowestName} at 6 dB per octave`];
+      return [fallen, `Not measured: carried down from ${lowestName} at 6 dB per octave.`];
     }
-    if (n > highest) return [known.get(highest) ?? 0, `not measured: held at the value of ${highestName}`];
+    if (n > highest) return [known.get(highest) ?? 0, `Not measured: held at the value of ${highestName}.`];
     const below = Math.max(...numbers.filter((one) => one < n));
     const above = Math.min(...numbers.filter((one) => one > n));
     const [from, to] = [known.get(below) ?? 0, known.get(above) ?? 0];
-    return [from + ((to - from) * (n - below)) / (above - below), 'not measured: between its neighbours'];
+    return [from + ((to - from) * (n - below)) / (above - below), 'Not measured: between its neighbours.'];
   });
   return { values: brought.map(([value]) => value), extrapolated: brought.map(([, reason]) => reason) };
 };

@@ -43,8 +43,12 @@ export type Remedy =
   | { readonly kind: 'thicken'; readonly label: string; readonly layer: number; readonly thickness: number }
   | { readonly kind: 'deepen'; readonly label: string; readonly cavity: number; readonly depth: number };
 
-/** A layer kept from the present assembly (`keep`), with a new depth (m) or frame choice where given. */
+/**
+ * A layer kept from the present assembly (`keep`), with a new depth (m) where given. `arrangement` is given where the
+ * frame of a kept cavity no longer reaches both leaves and each leaf stands on its own.
+ */
 export interface RemedyLayer {
   readonly keep: number;
   readonly depth?: number;
+  readonly arrangement?: 'twin';
 }

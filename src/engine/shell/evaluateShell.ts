@@ -30,7 +30,7 @@ const doubtsOf = (held: readonly Held[], band: number): string | null => {
       ? [`${part.name}: ${reason}`]
       : [];
   });
-  return reasons.length === 0 ? null : reasons.join('; ');
+  return reasons.length === 0 ? null : reasons.join(' ');
 };
 
 /**

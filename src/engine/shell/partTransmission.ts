@@ -48,8 +48,8 @@ const aperture = { ...noPanel, spread: APERTURE_SPREAD, ratingSpread: 3 };
 /** why the theory of an endless, narrow slit does not hold in a band; null where it does */
 const slitDoubt = (band: number, length: number, width: number): string | null => {
   const k = (2 * Math.PI * band) / SOUND_SPEED;
-  if (k * length < Math.PI) return 'shorter than half a wavelength: taken as endless, it lets less through than this';
-  return k * width > 1 ? 'wide against the wavelength: taken as nearly open' : null;
+  if (k * length < Math.PI) return 'Shorter than half a wavelength, taken as endless: it lets through less than this.';
+  return k * width > 1 ? 'Wide against the wavelength, taken as nearly open.' : null;
 };
 
 /**

@@ -35,8 +35,7 @@ const kept = (assembly: AssemblyEntry, { keep, depth, arrangement }: RemedyLayer
 };
 
 const remedied = (assembly: AssemblyEntry, remedy: Remedy): LayerEntry[] => {
-  if (remedy.kind === 'reorder')
-    return remedy.layers.map((one) => kept(assembly, one));
+  if (remedy.kind === 'reorder') return remedy.layers.map((one) => kept(assembly, one));
   if (remedy.kind === 'thicken') {
     const layer = layerAt(assembly, remedy.layer);
     if (layer.kind === 'cavity') return refuse(`${assembly.name} has changed meanwhile; try the remedy again.`);

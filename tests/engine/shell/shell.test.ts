@@ -142,7 +142,7 @@ describe('openings and sealed parts in the whole', () => {
   });
   it('a gap shorter than half a wavelength is marked, and the whole says so where the gap tells', () => {
     const shell = shellOf([wall, slit]);
-    expect(shell.extrapolated[3]).toContain('gap: shorter than half a wavelength');
+    expect(shell.extrapolated[3]).toContain('gap: Shorter than half a wavelength');
     expect(shell.extrapolated[THIRD_OCTAVES.indexOf(2000)]).toBeNull();
   });
   it('a sealed part lets nothing through and keeps its area', () => {

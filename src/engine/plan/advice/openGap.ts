@@ -1,0 +1,38 @@
+import type { PartResult } from '../../shell/index.ts';
+import type { ShellRule } from './shellNotes.ts';
+import { decibels, percent } from './wording.ts';
+
+/** Smaller shares are not worth a word. */
+const TELLING_SHARE = 0.01;
+
+const words = (part: PartResult, now: number, sealed: number): string =>
+  `${percent(part.share)} of what gets out goes through the open ${part.kind === 'slit' ? 'gap' : 'hole'} "${part.name}". ` +
+  (sealed > now
+    ? `Sealed, the whole would have Rw ${sealed} instead of ${now}: ${decibels(sealed - now)} for a little sealant or a seal.`
+    : `Sealing it leaves Rw at ${now}, since other parts let out more, but it helps the high notes.`);
+
+/**
+ * Open slits and holes: the whole with and without them.
+ * @source EN 12354-3:2000, clause 4; openings: Gomperts & Kihlman 1967, Wilson & Soroka 1965
+ */
+export const openGap: ShellRule = (_build, shell) =>
+  shell.parts
+    .filter((part) => (part.kind === 'slit' || part.kind === 'hole') && part.share >= TELLING_SHARE)
+    .flatMap((part) => {
+      const now = shell.ratings.Rw;
+      const sealed = part.ifPerfect.ratings.Rw;
+      if (now === null || sealed === null) return [];
+      return [
+        {
+          code: 'open-gap' as const,
+          severity: sealed > now ? ('mistake' as const) : ('hint' as const),
+          sentence: words(part, now, sealed),
+          figures: [
+            { term: 'share of what gets out', value: part.share, unit: '' },
+            { term: 'Rw with the opening', value: now, unit: 'dB' },
+            { term: 'Rw without it', value: sealed, unit: 'dB' },
+          ],
+          about: { part: part.id },
+        },
+      ];
+    });

@@ -1,0 +1,43 @@
+import { equalEnergyReduction } from '../../shell/index.ts';
+import type { ShellRule } from './shellNotes.ts';
+import { decibels, percent } from './wording.ts';
+
+/** A part is out of proportion when it lets out this many times what its area would. @source engineering judgement */
+const OUT_OF_PROPORTION = 2;
+const TELLING_SHARE = 0.3;
+
+/**
+ * A part that caps the whole: R that it needs so as to let out no more than all the rest,
+ * R_part = R_rest − 10 lg(S/S_part), R_rest of the whole with the part perfect.
+ * @source follows from EN 12354-3:2000, clause 4
+ */
+export const partCapsWhole: ShellRule = (_build, shell) => {
+  const [part] = shell.parts;
+  if (!part || part.kind === 'slit' || part.kind === 'hole' || part.share < TELLING_SHARE) return [];
+  if (part.share < (OUT_OF_PROPORTION * part.area) / shell.area) return [];
+  const now = shell.ratings.Rw;
+  const perfect = part.ifPerfect.ratings.Rw;
+  const own = part.ratings?.Rw ?? null;
+  const gain = part.ifPerfect.RwGain ?? 0;
+  if (now === null || perfect === null || gain < 1) return [];
+  const needed = Math.round(equalEnergyReduction(perfect, shell.area, part.area));
+  return [
+    {
+      code: 'part-caps-whole',
+      severity: 'mistake',
+      sentence:
+        `${percent(part.share)} of what gets out leaves by "${part.name}", which is ${percent(part.area / shell.area)} of the ` +
+        `area. The whole has Rw ${now}; if this part were perfect it would have ${perfect}, ${decibels(gain)} more. ` +
+        `To let out no more than all the rest it needs about Rw ${needed}` +
+        (own === null ? '.' : `; it has ${own}.`),
+      figures: [
+        { term: 'share of what gets out', value: part.share, unit: '' },
+        { term: 'Rw of the whole', value: now, unit: 'dB' },
+        { term: 'Rw of the whole if it were perfect', value: perfect, unit: 'dB' },
+        { term: 'Rw that the part needs', value: needed, unit: 'dB' },
+        ...(own === null ? [] : [{ term: 'Rw that the part has', value: own, unit: 'dB' }]),
+      ],
+      about: { part: part.id },
+    },
+  ];
+};

@@ -1,0 +1,83 @@
+import { massAirMassResonance } from '../../assembly/index.ts';
+import type { Cavity, Leaf } from '../../assembly/index.ts';
+import type { Note, Remedy } from '../../quantities/index.ts';
+import type { Look, Rule } from './look.ts';
+import { RwGainOf, bandsWhere, gainAt } from './look.ts';
+import { remedied } from './remedied.ts';
+import { bandRange, betterOrWorse, decibels, hertz, millimetres } from './wording.ts';
+
+/** A lining on battens, dabs or bars. @source common practice */
+const THINNEST = 0.005;
+const THICKEST = 0.04;
+const HEAVY = 80;
+/** A gap that a lining should have, m. @source common practice: 75 to 100 mm with wool */
+const PROPER = 0.1;
+/** How far from its resonance a lining can be to blame, as a ratio of frequencies. */
+const AROUND = 2;
+/** Less is not worth a word, dB. */
+const TELLING = 0.5;
+
+/** Whether a light leaf stands 5 to 40 mm off a heavy one. */
+export const isThinLining = (first: Leaf, second: Leaf, { depth }: Cavity): boolean =>
+  depth >= THINNEST &&
+  depth <= THICKEST &&
+  Math.max(first.surfaceMass, second.surfaceMass) > HEAVY &&
+  Math.min(first.surfaceMass, second.surfaceMass) <= HEAVY;
+
+const noteOn = (look: Look, cavity: number, wall: Leaf, lining: Leaf): Note | null => {
+  const { assembly, structure, prediction, predict } = look;
+  const gap = structure.cavities[cavity];
+  if (!gap || structure.leaves.length !== 2) return null;
+  const bare = predict({ ...assembly, layers: wall.layers.flatMap((i) => assembly.layers[i] ?? []) });
+  const f0 = massAirMassResonance(wall.surfaceMass, lining.surfaceMass, gap.depth);
+  const worse = bandsWhere(prediction, f0 / AROUND, f0 * AROUND, (band) => gainAt(bare, prediction, band) < -TELLING);
+  const most = worse.reduce((least, band) => Math.min(least, gainAt(bare, prediction, band)), 0);
+  const [layer, ...others] = gap.layers;
+  const remedy: Remedy | null =
+    layer !== undefined && others.length === 0
+      ? { kind: 'deepen', label: `lining ${millimetres(PROPER)} off the wall`, cavity: layer, depth: PROPER }
+      : null;
+  const proper = remedy ? predict(remedied(assembly, remedy)) : null;
+  const offWall = proper
+    ? ` Stood ${millimetres(PROPER)} off the wall it would be ${betterOrWorse(gainAt(prediction, proper, f0))} there.`
+    : '';
+  return {
+    code: 'thin-lining',
+    severity: worse.length > 0 ? 'mistake' : 'hint',
+    sentence:
+      `This lining stands only ${millimetres(gap.depth)} off a heavy wall and bounces on that air at ${hertz(f0)}` +
+      (worse.length > 0
+        ? `: ${bandRange(worse)} the wall is up to ${decibels(most)} worse than bare.`
+        : '; it gains little in the bass.') +
+      offWall,
+    figures: [
+      { term: 'resonance of the lining', value: f0, unit: 'Hz' },
+      { term: 'largest loss against the bare wall', value: -most, unit: 'dB' },
+      ...(worse.length > 0
+        ? [
+            { term: 'worse than bare from', value: worse[0] ?? 0, unit: 'Hz' },
+            { term: 'worse than bare to', value: worse.at(-1) ?? 0, unit: 'Hz' },
+          ]
+        : []),
+      { term: 'change of Rw against the bare wall', value: RwGainOf(bare, prediction), unit: 'dB' },
+      ...(proper
+        ? [{ term: `gain of a ${millimetres(PROPER)} gap in Rw`, value: RwGainOf(prediction, proper), unit: 'dB' }]
+        : []),
+    ],
+    about: { layers: [...lining.layers, ...gap.layers] },
+    ...(remedy && { remedy }),
+  };
+};
+
+/**
+ * A thin lining close to masonry: worse than the bare wall around its resonance.
+ * @source common practice (25 mm and one 12.5 mm board: 111 to 134 Hz); the comparison is predicted
+ */
+export const thinLining: Rule = (look) =>
+  look.structure.cavities.flatMap((cavity, i) => {
+    const [near, far] = [look.structure.leaves[i], look.structure.leaves[i + 1]];
+    if (!near || !far || !isThinLining(near, far, cavity)) return [];
+    const [light, heavy] = near.surfaceMass < far.surfaceMass ? [near, far] : [far, near];
+    const note = noteOn(look, i, heavy, light);
+    return note ? [note] : [];
+  });

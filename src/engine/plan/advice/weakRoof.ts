@@ -1,0 +1,56 @@
+import { toReduction, toTransmission } from '../../quantities/index.ts';
+import type { Note } from '../../quantities/index.ts';
+import type { PartResult, ShellResult } from '../../shell/index.ts';
+import type { ShellRule } from './shellNotes.ts';
+import { bandRange, decibels, percent } from './wording.ts';
+
+/** A roof should not be weaker than the walls by this much up to 250 Hz, dB, nor lighter than this. @source common practice */
+const WEAKER = 3;
+const LIGHTER = 0.7;
+const LOWEST = 50;
+const HIGHEST = 250;
+
+const meanBy = (parts: readonly PartResult[], value: (part: PartResult) => number): number => {
+  const area = parts.reduce((sum, part) => sum + part.area, 0);
+  return parts.reduce((sum, part) => sum + part.area * value(part), 0) / area;
+};
+
+const noteOn = (roof: PartResult, walls: readonly PartResult[], shell: ShellResult): Note | null => {
+  const wallR = shell.bands.map((_, b) => toReduction(meanBy(walls, (wall) => toTransmission(wall.R[b] ?? 0))));
+  const lacks = shell.bands.map((_, b) => (wallR[b] ?? 0) - (roof.R[b] ?? 0));
+  const weak = shell.bands.filter((band, b) => band >= LOWEST && band <= HIGHEST && (lacks[b] ?? 0) > WEAKER);
+  const weighed = walls.filter((wall) => wall.surfaceMass !== null);
+  const wallMass = weighed.length > 0 ? meanBy(weighed, (wall) => wall.surfaceMass ?? 0) : null;
+  const light = wallMass !== null && roof.surfaceMass !== null && roof.surfaceMass < LIGHTER * wallMass;
+  if (weak.length === 0) return null;
+  const most = Math.max(...shell.bands.map((band, b) => (weak.includes(band) ? (lacks[b] ?? 0) : 0)));
+  const share63 = roof.shareByBand[shell.bands.indexOf(63)] ?? 0;
+  return {
+    code: 'weak-roof',
+    severity: 'mistake',
+    sentence:
+      `"${roof.name}" is up to ${decibels(most)} weaker than the walls ${bandRange(weak)}` +
+      (light ? `, and lighter (${Math.round(roof.surfaceMass ?? 0)} against ${Math.round(wallMass)} kg/m²)` : '') +
+      `: ${percent(share63)} of what gets out at 63 Hz leaves by it. Upper windows look at roofs; make it as heavy as the walls.`,
+    figures: [
+      { term: 'largest lack against the walls', value: most, unit: 'dB' },
+      { term: 'share of what gets out at 63 Hz', value: share63, unit: '' },
+      ...(roof.surfaceMass === null ? [] : [{ term: 'mass of the roof', value: roof.surfaceMass, unit: 'kg/m²' }]),
+      ...(wallMass === null ? [] : [{ term: 'mass of the walls', value: wallMass, unit: 'kg/m²' }]),
+    ],
+    about: { part: roof.id },
+  };
+};
+
+/**
+ * A roof or ceiling weaker than the walls in the bass.
+ * @source common practice (3 dB in any band up to 250 Hz; 0.7 of the mass)
+ */
+export const weakRoof: ShellRule = (_build, shell) => {
+  const walls = shell.parts.filter(({ kind }) => kind === 'wall');
+  if (walls.length === 0) return [];
+  return shell.parts.flatMap((part) => {
+    const note = part.kind === 'roof' || part.kind === 'ceiling' ? noteOn(part, walls, shell) : null;
+    return note ? [note] : [];
+  });
+};
