@@ -1,9 +1,13 @@
 import { readFileSync } from 'node:fs';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../src/engine/evaluate.ts';
+import { checkProject } from '../../src/project/check.ts';
 import { findMaterial } from '../../src/project/library.ts';
 import { partsOf } from '../../src/project/parts.ts';
 import { projectSchema } from '../../src/project/schema.ts';
+import { toAssembly } from '../../src/project/toAssembly.ts';
+import { toBuild } from '../../src/project/toEngine.ts';
 
 const examples = ['boat-store', 'cellar'].map((name) => ({
   name,
@@ -25,6 +29,10 @@ describe.each(examples)('the example $name', ({ document }) => {
     expect(used.length).toBeGreaterThan(10);
     expect(used.filter((id) => findMaterial(document, id) === null)).toEqual([]);
     expect(document.materials).toBeUndefined();
+  });
+
+  it('is a project without faults', () => {
+    expect(checkProject(document)).toMatchObject({ ok: true });
   });
 
   it('makes every part and candidate of something that exists', () => {
@@ -86,5 +94,22 @@ describe('the boat store', () => {
       return boat.assemblies[part?.assembly ?? '']?.layers.filter((layer) => layer.kind === 'cavity').length ?? 0;
     };
     expect(['north', 'east', 'south', 'west'].map(cavities)).toEqual([1, 1, 1, 2]);
+  });
+
+  it('tells its story (pin: our own prediction): openings limit it at first, the roof in the end', () => {
+    if (boat === undefined) throw new Error('the boat store is missing');
+    const evaluator = createEvaluator();
+    const build = toBuild(boat);
+    const before = evaluator.shell(build, 'draft');
+    const after = evaluator.plan(build, 'draft').options.find((option) => option.id === 'finish-the-shell');
+    const old = boat.assemblies['brick-lined-old-lining-kept'];
+    if (old === undefined) throw new Error('the wall with the old lining is missing');
+    expect(before.ratings.Rw).toBeGreaterThanOrEqual(34);
+    expect(before.ratings.Rw).toBeLessThanOrEqual(40);
+    expect(['slit', 'vent']).toContain(before.parts[0]?.kind);
+    expect(after?.ratings.Rw).toBeGreaterThanOrEqual(50);
+    expect(after?.limiting).toMatch(/^roof-/);
+    const notes = evaluator.predict(toAssembly(old, boat), 'full').notes;
+    expect(notes.map((note) => note.code)).toContain('third-leaf');
   });
 });
