@@ -1,13 +1,5 @@
 import { THIRD_OCTAVES } from '../quantities/index.ts';
-
-/**
- * Reproducibility of laboratory measurements of R, one standard deviation, dB; 50 Hz to 5 kHz as printed, held beyond.
- * @source ISO 12999-1:2020, Table 2 as used in Annex B, Table B.1
- */
-const REPRODUCIBILITY: readonly number[] = [
-  6.8, 6.8, 6.8, 6.8, 4.6, 3.8, 3, 2.7, 2.4, 2.1, 1.8, 1.8, 1.8, 1.8, 1.8, 1.8, 1.8, 1.8, 1.8, 1.8, 1.9, 2, 2.4, 2.8,
-  2.8, 2.8, 2.8,
-];
+import { laboratorySpread } from '../transmission/index.ts';
 
 /** Of Rw between laboratories, dB. @source ISO 12999-1:2020, Table 3 (from memory) */
 export const MEASURED_RATING_SPREAD = 1.2;
@@ -19,8 +11,10 @@ const CARRIED_OVER = 4;
 export const APERTURE_SPREAD: readonly number[] = THIRD_OCTAVES.map(() => 3);
 
 /**
- * Spread of a laboratory curve per band, one standard deviation, dB.
+ * Spread of a laboratory curve per band, one standard deviation, dB: what laboratories differ by.
  * @param extrapolated per band: null where measured
  */
 export const measuredSpread = (extrapolated: readonly (string | null)[]): number[] =>
-  REPRODUCIBILITY.map((sigma, i) => ((extrapolated[i] ?? null) === null ? sigma : Math.hypot(sigma, CARRIED_OVER)));
+  THIRD_OCTAVES.map((band, i) =>
+    Math.hypot(laboratorySpread(band), (extrapolated[i] ?? null) === null ? 0 : CARRIED_OVER),
+  );

@@ -4,6 +4,7 @@ export type { FieldOptions, FieldResult } from './diffuseField.ts';
 export type { PredictOptions, Predictor } from './predictAssembly.ts';
 export { createPredictor, laboratorySize, predictAssembly } from './predictAssembly.ts';
 export { planeWaveTransmission, transmissionCoefficients } from './diffuseField.ts';
+export { laboratorySpread } from './spread.ts';
 export { massLaw } from './massLaw.ts';
 export { reductionCap } from './cap.ts';
 export { constructionClass } from './constructionClass.ts';

@@ -3,6 +3,7 @@ import type { Note, Remedy } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { RwGainOf, gainAt } from './look.ts';
 import { remedied } from './remedied.ts';
+import { figure } from './figure.ts';
 import { betterOrWorse } from './wording.ts';
 
 /** Too shallow for wool, m. */
@@ -22,12 +23,8 @@ const fillFigures = (look: Look, remedy: Remedy) => {
     middle: gainAt(look.prediction, filled, 500),
     words: `Rw ${filled.ratings.Rw ?? 0} instead of ${look.prediction.ratings.Rw ?? 0} and be ${at(125)} and ${at(500)}`,
     figures: [
-      { term: 'gain of wool in Rw', value: gain, unit: 'dB' },
-      ...BANDS.map((band) => ({
-        term: `gain of wool at ${band} Hz`,
-        value: gainAt(look.prediction, filled, band),
-        unit: 'dB',
-      })),
+      figure('gain', 'gain of wool in Rw', gain),
+      ...BANDS.map((band) => figure('gain', `gain of wool at ${band} Hz`, gainAt(look.prediction, filled, band))),
     ],
   };
 };

@@ -2,6 +2,7 @@ import type { Layer } from '../../assembly/index.ts';
 import type { Note } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { RwGainOf, bandsWhere, gainAt } from './look.ts';
+import { figure } from './figure.ts';
 import { millimetres } from './wording.ts';
 
 /** Lighter layers isolate nothing. @source common practice */
@@ -36,9 +37,9 @@ const noteOn = ({ assembly, prediction, predict }: Look, index: number, layer: L
       `${without.ratings.Rw ?? 0} instead of ${prediction.ratings.Rw ?? 0}; from ${LOWEST} to ${HIGHEST} Hz it gains ` +
       `${mean.toFixed(1)} dB on average. It may make the room itself less loud; that is another matter.`,
     figures: [
-      { term: 'mass of the layer', value: mass, unit: 'kg/m²' },
-      { term: 'gain of the layer in Rw', value: RwGainOf(without, prediction), unit: 'dB' },
-      { term: 'mean gain of the layer', value: mean, unit: 'dB' },
+      figure('surfaceMass', 'mass of the layer', mass),
+      figure('gain', 'gain of the layer in Rw', RwGainOf(without, prediction)),
+      figure('gain', 'mean gain of the layer', mean),
     ],
     about: { layers: [index] },
   };

@@ -1,6 +1,7 @@
 import { surfaceMass } from '../../assembly/index.ts';
 import type { Note } from '../../quantities/index.ts';
 import type { Part } from '../../shell/index.ts';
+import { figure } from './figure.ts';
 import type { ShellRule } from './shellNotes.ts';
 
 const GRAVITY = 9.81;
@@ -29,10 +30,10 @@ const noteOn = (part: Part): Note | null => {
       (most > 0 ? `; the heaviest candidate adds ${Math.round(most)} kg/m² (${toLoad(most).toFixed(2)} kN/m²)` : '') +
       `. Ceilings are often built for ${USUAL_ALLOWANCE} kN/m² in all: have joists, rafters and fixings checked by a structural engineer.`,
     figures: [
-      { term: 'load of the layers', value: toLoad(present), unit: 'kN/m²' },
-      { term: 'mass in all', value: total, unit: 'kg' },
-      ...(most > 0 ? [{ term: 'load added by the heaviest candidate', value: toLoad(most), unit: 'kN/m²' }] : []),
-      { term: 'usual allowance of a ceiling', value: USUAL_ALLOWANCE, unit: 'kN/m²' },
+      figure('load', 'load of the layers', toLoad(present)),
+      figure('mass', 'mass in all', total),
+      ...(most > 0 ? [figure('load', 'load added by the heaviest candidate', toLoad(most))] : []),
+      figure('load', 'usual allowance of a ceiling', USUAL_ALLOWANCE),
     ],
     about: { part: part.id },
   };

@@ -1,5 +1,6 @@
 import type { PartResult } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
+import { figure } from './figure.ts';
 import { decibels, percent } from './wording.ts';
 
 /** Smaller shares are not worth a word. */
@@ -28,9 +29,9 @@ export const openGap: ShellRule = (_build, shell) =>
           severity: sealed > now ? ('mistake' as const) : ('hint' as const),
           sentence: words(part, now, sealed),
           figures: [
-            { term: 'share of what gets out', value: part.share, unit: '' },
-            { term: 'Rw with the opening', value: now, unit: 'dB' },
-            { term: 'Rw without it', value: sealed, unit: 'dB' },
+            figure('share', 'share of what gets out', part.share),
+            figure('weightedReduction', 'Rw with the opening', now),
+            figure('weightedReduction', 'Rw without it', sealed),
           ],
           about: { part: part.id },
         },

@@ -1,4 +1,5 @@
 import type { Rule } from './look.ts';
+import { figure } from './figure.ts';
 import { bandRange } from './wording.ts';
 
 /** A doubt is of this construction when it reaches the middle of the range, Hz. */
@@ -20,8 +21,8 @@ export const outsideValidity: Rule = ({ prediction }) => {
     severity: 'hint',
     sentence: `The prediction ${bandRange(bands)} reaches beyond what it is made for. ${reason}`,
     figures: [
-      { term: 'lowest band in doubt', value: bands[0] ?? 0, unit: 'Hz' },
-      { term: 'highest band in doubt', value: bands.at(-1) ?? 0, unit: 'Hz' },
+      figure('frequency', 'lowest band in doubt', bands[0] ?? 0),
+      figure('frequency', 'highest band in doubt', bands.at(-1) ?? 0),
     ],
     about: {},
   }));

@@ -1,5 +1,6 @@
 import { equalEnergyReduction } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
+import { figure } from './figure.ts';
 import { decibels, percent } from './wording.ts';
 
 /** A part is out of proportion when it lets out this many times what its area would. @source engineering judgement */
@@ -31,11 +32,11 @@ export const partCapsWhole: ShellRule = (_build, shell) => {
         `To let out no more than all the rest it needs about Rw ${needed}` +
         (own === null ? '.' : `; it has ${own}.`),
       figures: [
-        { term: 'share of what gets out', value: part.share, unit: '' },
-        { term: 'Rw of the whole', value: now, unit: 'dB' },
-        { term: 'Rw of the whole if it were perfect', value: perfect, unit: 'dB' },
-        { term: 'Rw that the part needs', value: needed, unit: 'dB' },
-        ...(own === null ? [] : [{ term: 'Rw that the part has', value: own, unit: 'dB' }]),
+        figure('share', 'share of what gets out', part.share),
+        figure('weightedReduction', 'Rw of the whole', now),
+        figure('weightedReduction', 'Rw of the whole if it were perfect', perfect),
+        figure('weightedReduction', 'Rw that the part needs', needed),
+        ...(own === null ? [] : [figure('weightedReduction', 'Rw that the part has', own)]),
       ],
       about: { part: part.id },
     },

@@ -5,6 +5,7 @@ import type { Remedy } from '../../quantities/index.ts';
 import type { Rule } from './look.ts';
 import { bandOf, gainAt } from './look.ts';
 import { isThinLining } from './thinLining.ts';
+import { figure } from './figure.ts';
 import { decibels, hertz, millimetres } from './wording.ts';
 
 /** Below this the resonance lies under the lowest notes of most music, Hz. @source common practice */
@@ -58,11 +59,11 @@ export const resonanceInMusic: Rule = ({ assembly, structure, prediction, predic
         `${millimetres(cavity.depth)}, or both leaves ${heavier.toFixed(1)} times as heavy.` +
         (remedy && offered < needed - 0.005 ? ` A gap of ${millimetres(offered)} brings it to ${hertz(reached)}.` : ''),
       figures: [
-        { term: 'resonance of the two leaves', value: f0, unit: 'Hz' },
-        { term: 'loss against the boards without a gap', value: cost, unit: 'dB' },
-        { term: `gap needed for ${LOWEST_MUSIC} Hz`, value: needed, unit: 'm' },
-        { term: 'mass needed instead, times the present', value: heavier, unit: '' },
-        ...(remedy ? [{ term: `resonance with a gap of ${millimetres(offered)}`, value: reached, unit: 'Hz' }] : []),
+        figure('resonance', 'resonance of the two leaves', f0),
+        figure('gain', 'loss against the boards without a gap', cost),
+        figure('length', `gap needed for ${LOWEST_MUSIC} Hz`, needed),
+        figure('ratio', 'mass needed instead, times the present', heavier),
+        ...(remedy ? [figure('resonance', `resonance with a gap of ${millimetres(offered)}`, reached)] : []),
       ],
       about: { layers: [...first.layers, ...cavity.layers, ...second.layers] },
       ...(remedy && { remedy }),

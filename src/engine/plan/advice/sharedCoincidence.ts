@@ -2,6 +2,7 @@ import type { Note, Remedy } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { bandOf, gainAt, reductionAt } from './look.ts';
 import { remedied } from './remedied.ts';
+import { figure } from './figure.ts';
 import { decibels, hertz, millimetres } from './wording.ts';
 
 /** Critical frequencies nearer than this ratio fall into one dip. @source common practice: thickness ratio below 1.25 */
@@ -55,11 +56,11 @@ const noteOn = ({ assembly, structure, prediction, predict }: Look, i: number): 
       `With the outer one ${millimetres(thickness)} instead of ${millimetres(thickest.thickness)} thick it would be ` +
       `${Math.round(reductionAt(unequal, dip))} dB there, ${decibels(gain)} better.`,
     figures: [
-      { term: 'critical frequency of the inner face', value: first.criticalFrequency, unit: 'Hz' },
-      { term: 'critical frequency of the outer face', value: second.criticalFrequency, unit: 'Hz' },
-      { term: 'R in the shared dip', value: reductionAt(prediction, dip), unit: 'dB' },
-      { term: 'gain in the dip by unequal faces', value: gain, unit: 'dB' },
-      { term: 'of which by mass alone', value: byMass, unit: 'dB' },
+      figure('criticalFrequency', 'critical frequency of the inner face', first.criticalFrequency),
+      figure('criticalFrequency', 'critical frequency of the outer face', second.criticalFrequency),
+      figure('soundReductionIndex', 'R in the shared dip', reductionAt(prediction, dip)),
+      figure('gain', 'gain in the dip by unequal faces', gain),
+      figure('gain', 'of which by mass alone', byMass),
     ],
     about: { layers: [...first.layers, ...second.layers] },
     remedy,

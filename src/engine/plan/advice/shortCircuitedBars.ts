@@ -2,6 +2,7 @@ import type { Assembly, CavityLayer, Frame } from '../../assembly/index.ts';
 import type { Note } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { RwGainOf, gainAt } from './look.ts';
+import { figure } from './figure.ts';
 import { decibels, millimetres } from './wording.ts';
 
 /** Lowest resilient bar on the market, m; a gap without this room squashes it. @source common practice: 13 to 16 mm */
@@ -49,10 +50,10 @@ const noteOn = (look: Look, cavity: CavityLayer, index: number, frame: Frame): N
       : `Keep the ${fixing}s free: one screw that reaches the frame behind, a shelf fixed through, or a board tight to the ` +
         `floor undoes them. Without them ${pair}.`,
     figures: [
-      { term: 'Rw with bars that work', value: prediction.ratings.Rw ?? 0, unit: 'dB' },
-      { term: 'Rw fixed directly', value: direct.ratings.Rw ?? 0, unit: 'dB' },
-      { term: 'loss in Rw', value: loss, unit: 'dB' },
-      ...BANDS.map((band) => ({ term: `loss at ${band} Hz`, value: gainAt(direct, prediction, band), unit: 'dB' })),
+      figure('weightedReduction', 'Rw with bars that work', prediction.ratings.Rw ?? 0),
+      figure('weightedReduction', 'Rw fixed directly', direct.ratings.Rw ?? 0),
+      figure('gain', 'loss in Rw', loss),
+      ...BANDS.map((band) => figure('gain', `loss at ${band} Hz`, gainAt(direct, prediction, band))),
     ],
     about: { layers: [index] },
   };
@@ -75,9 +76,9 @@ const furringNote = (look: Look, index: number, frame: Frame): Note | null => {
       `Resilient bars in the same gap would change Rw from ${prediction.ratings.Rw ?? 0} to ${barred.ratings.Rw ?? 0} and ` +
       `gain up to ${decibels(most)} from 250 to 1000 Hz.`,
     figures: [
-      { term: 'Rw on furring', value: prediction.ratings.Rw ?? 0, unit: 'dB' },
-      { term: 'Rw on resilient bars', value: barred.ratings.Rw ?? 0, unit: 'dB' },
-      { term: 'gain in Rw', value: gain, unit: 'dB' },
+      figure('weightedReduction', 'Rw on furring', prediction.ratings.Rw ?? 0),
+      figure('weightedReduction', 'Rw on resilient bars', barred.ratings.Rw ?? 0),
+      figure('gain', 'gain in Rw', gain),
     ],
     about: { layers: [index] },
   };

@@ -4,6 +4,7 @@ import type { Note, Remedy } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { RwGainOf, bandsWhere, gainAt } from './look.ts';
 import { remedied } from './remedied.ts';
+import { figure } from './figure.ts';
 import { bandRange, betterOrWorse, decibels, hertz, millimetres } from './wording.ts';
 
 /** A lining on battens, dabs or bars. @source common practice */
@@ -51,18 +52,16 @@ const noteOn = (look: Look, cavity: number, wall: Leaf, lining: Leaf): Note | nu
         : '; it gains little in the bass.') +
       offWall,
     figures: [
-      { term: 'resonance of the lining', value: f0, unit: 'Hz' },
-      { term: 'largest loss against the bare wall', value: -most, unit: 'dB' },
+      figure('resonance', 'resonance of the lining', f0),
+      figure('gain', 'largest loss against the bare wall', -most),
       ...(worse.length > 0
         ? [
-            { term: 'worse than bare from', value: worse[0] ?? 0, unit: 'Hz' },
-            { term: 'worse than bare to', value: worse.at(-1) ?? 0, unit: 'Hz' },
+            figure('frequency', 'worse than bare from', worse[0] ?? 0),
+            figure('frequency', 'worse than bare to', worse.at(-1) ?? 0),
           ]
         : []),
-      { term: 'change of Rw against the bare wall', value: RwGainOf(bare, prediction), unit: 'dB' },
-      ...(proper
-        ? [{ term: `gain of a ${millimetres(PROPER)} gap in Rw`, value: RwGainOf(prediction, proper), unit: 'dB' }]
-        : []),
+      figure('gain', 'change of Rw against the bare wall', RwGainOf(bare, prediction)),
+      ...(proper ? [figure('gain', `gain of a ${millimetres(PROPER)} gap in Rw`, RwGainOf(prediction, proper))] : []),
     ],
     about: { layers: [...lining.layers, ...gap.layers] },
     ...(remedy && { remedy }),

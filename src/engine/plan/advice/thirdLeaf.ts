@@ -4,6 +4,7 @@ import type { Remedy, RemedyLayer } from '../../quantities/index.ts';
 import type { Rule } from './look.ts';
 import { RwGainOf, gainAt, reductionAt } from './look.ts';
 import { remedied } from './remedied.ts';
+import { figure } from './figure.ts';
 import { decibels, hertz } from './wording.ts';
 
 /** What counts as a leaf and as a gap. @source common practice */
@@ -104,14 +105,10 @@ export const thirdLeaf: Rule = ({ assembly, structure, prediction, predict }) =>
         `and Rw ${better.ratings.Rw ?? 0} instead of ${prediction.ratings.Rw ?? 0}. ` +
         `The leaves now resonate at ${prediction.resonances.map(hertz).join(', ')}; two would at ${hertz(single)}.`,
       figures: [
-        ...BASS.map((band) => ({
-          term: `gain of two leaves at ${band} Hz`,
-          value: gainAt(prediction, better, band),
-          unit: 'dB',
-        })),
-        { term: 'gain of two leaves in Rw', value: RwGainOf(prediction, better), unit: 'dB' },
+        ...BASS.map((band) => figure('gain', `gain of two leaves at ${band} Hz`, gainAt(prediction, better, band))),
+        figure('gain', 'gain of two leaves in Rw', RwGainOf(prediction, better)),
         ...resonances,
-        { term: 'resonance of two leaves', value: single, unit: 'Hz' },
+        figure('resonance', 'resonance of two leaves', single),
       ],
       about,
       ...(!glazed && { remedy }),
