@@ -146,14 +146,14 @@ export const figureRows = (columns: readonly ColumnFacts[], currency: string): r
       'Hz',
       'Mass-air-mass resonances of the cavities: weakest there',
       'resonance',
-      listCells(columns.map(({ prediction }) => prediction && prediction.resonances)),
+      listCells(columns.map(({ prediction }) => prediction?.resonances ?? null)),
     ),
     row(
       'Coincidence fc',
       'Hz',
       'Critical frequencies of the leaves, from the room',
       'coincidence',
-      listCells(columns.map(({ prediction }) => prediction && prediction.criticalFrequencies)),
+      listCells(columns.map(({ prediction }) => prediction?.criticalFrequencies ?? null)),
     ),
     row(
       'Mass',

@@ -16,14 +16,17 @@ export interface Insertion {
 export const insertions = (layers: readonly LayerEntry[], index: number): readonly Insertion[] => {
   const [before, after] = [layers[index - 1], layers[index]];
   const board = [before, after].find((layer) => layer?.kind === 'board') ?? USUAL_BOARD;
-  const beside = before?.kind === 'cavity' || after?.kind === 'cavity';
+  const next = (kind: LayerEntry['kind']): boolean => before?.kind === kind || after?.kind === kind;
+  const noCavity = next('interlayer')
+    ? 'A damping layer needs a board on each side; take it out first.'
+    : 'There is a cavity here already; put a board in first.';
   const cavity: Insertion =
     before && after
       ? {
           key: 'cavity',
           label: 'Cavity',
           layers: [USUAL_CAVITY],
-          unfit: beside ? 'There is a cavity here already; put a board in first.' : null,
+          unfit: next('cavity') || next('interlayer') ? noCavity : null,
         }
       : {
           key: 'cavity',
