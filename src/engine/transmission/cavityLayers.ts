@@ -40,7 +40,7 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
     depth: left,
     flowLoss: glazed ? GLAZING_LOSS : LOSS_PER_DEPTH * depth,
   });
-  const layers: FluidLayer[] = [];
+  const solids: FluidLayer[] = [];
   let solid = 0;
   let resistance = 0;
   let mass = 0;
@@ -50,18 +50,18 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
       mass += fill.material.density * fill.thickness;
     } else {
       const thickness = Math.min(fill.thickness, depth - solid);
-      if (thickness > 0) layers.push(foam(fill.material, thickness));
+      if (thickness > 0) solids.push(foam(fill.material, thickness));
       solid += Math.max(0, thickness);
     }
   }
   const left = depth - solid;
-  if (left > 1e-6)
-    layers.push(
-      resistance > 0
-        ? { kind: 'porous', depth: left, airflowResistivity: resistance / left, bulkDensity: mass / left }
-        : air(left),
-    );
-  return layers;
+  if (left < 1e-6) return solids;
+  const rest = (share: number): FluidLayer =>
+    resistance > 0
+      ? { kind: 'porous', depth: share, airflowResistivity: resistance / left, bulkDensity: mass / left }
+      : air(share);
+  // which leaf a foam sits on is not known: it stands in the middle, so that both directions are alike
+  return solids.length > 0 ? [rest(left / 2), ...solids, rest(left / 2)] : [rest(left)];
 };
 
 /** Absorber in front of or behind all leaves; the air beyond it belongs to the room. */

@@ -137,7 +137,7 @@ const windowRow = (k: number, a: number, b: number, grid: AngleGrid, bessel: Bes
  * @param grid angles
  * @param bessel table of J0 up to 8·SPLIT·√(1 + 1/64) at least
  * @returns table for radiationRow
- * @validity within 0.15 dB of windowRadiation, 0.01 dB as a rule
+ * @validity within 0.2 dB of windowRadiation, 0.01 dB as a rule
  * @source windowRadiation; expansions by Watson's lemma
  */
 export const windowTable = (width: number, height: number, grid: AngleGrid, bessel: BesselTable): WindowTable => {
