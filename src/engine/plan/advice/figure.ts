@@ -7,3 +7,9 @@ export const figure = (quantity: SymbolKey, term: string, value: number): NoteFi
   value,
   unit: symbols[quantity].unit,
 });
+
+/** A share of 0 to 1 as it is read, in per cent. */
+export const percentFigure = (term: string, share: number): NoteFigure => ({ term, value: 100 * share, unit: '%' });
+
+/** A length in m as builders read it, in millimetres. */
+export const lengthFigure = (term: string, length: number): NoteFigure => ({ term, value: 1000 * length, unit: 'mm' });

@@ -1,6 +1,6 @@
 import type { PartResult } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
-import { figure } from './figure.ts';
+import { figure, percentFigure } from './figure.ts';
 import { decibels, percent } from './wording.ts';
 
 /** Smaller shares are not worth a word. */
@@ -29,7 +29,7 @@ export const openGap: ShellRule = (_build, shell) =>
           severity: sealed > now ? ('mistake' as const) : ('hint' as const),
           sentence: words(part, now, sealed),
           figures: [
-            figure('share', 'share of what gets out', part.share),
+            percentFigure('share of what gets out', part.share),
             figure('weightedReduction', 'Rw with the opening', now),
             figure('weightedReduction', 'Rw without it', sealed),
           ],

@@ -1,6 +1,6 @@
 import { equalEnergyReduction } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
-import { figure } from './figure.ts';
+import { figure, percentFigure } from './figure.ts';
 import { decibels, percent } from './wording.ts';
 
 /** A part is out of proportion when it lets out this many times what its area would. @source engineering judgement */
@@ -32,7 +32,7 @@ export const partCapsWhole: ShellRule = (_build, shell) => {
         `To let out no more than all the rest it needs about Rw ${needed}` +
         (own === null ? '.' : `; it has ${own}.`),
       figures: [
-        figure('share', 'share of what gets out', part.share),
+        percentFigure('share of what gets out', part.share),
         figure('weightedReduction', 'Rw of the whole', now),
         figure('weightedReduction', 'Rw of the whole if it were perfect', perfect),
         figure('weightedReduction', 'Rw that the part needs', needed),

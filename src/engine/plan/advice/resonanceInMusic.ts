@@ -5,7 +5,7 @@ import type { Remedy } from '../../quantities/index.ts';
 import type { Rule } from './look.ts';
 import { bandOf, gainAt } from './look.ts';
 import { isThinLining } from './thinLining.ts';
-import { figure } from './figure.ts';
+import { figure, lengthFigure } from './figure.ts';
 import { decibels, hertz, millimetres } from './wording.ts';
 
 /** Below this the resonance lies under the lowest notes of most music, Hz. @source common practice */
@@ -61,7 +61,7 @@ export const resonanceInMusic: Rule = ({ assembly, structure, prediction, predic
       figures: [
         figure('resonance', 'resonance of the two leaves', f0),
         figure('gain', 'loss against the boards without a gap', cost),
-        figure('length', `gap needed for ${LOWEST_MUSIC} Hz`, needed),
+        lengthFigure(`gap needed for ${LOWEST_MUSIC} Hz`, needed),
         figure('ratio', 'mass needed instead, times the present', heavier),
         ...(remedy ? [figure('resonance', `resonance with a gap of ${millimetres(offered)}`, reached)] : []),
       ],

@@ -2,7 +2,7 @@ import { toReduction, toTransmission } from '../../quantities/index.ts';
 import type { Note } from '../../quantities/index.ts';
 import type { PartResult, ShellResult } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
-import { figure } from './figure.ts';
+import { figure, percentFigure } from './figure.ts';
 import { bandRange, decibels, percent } from './wording.ts';
 
 /** A roof should not be weaker than the walls by this much up to 250 Hz, dB, nor lighter than this. @source common practice */
@@ -35,7 +35,7 @@ const noteOn = (roof: PartResult, walls: readonly PartResult[], shell: ShellResu
       `: ${percent(share63)} of what gets out at 63 Hz leaves by it. Upper windows look at roofs; make it as heavy as the walls.`,
     figures: [
       figure('gain', 'largest lack against the walls', most),
-      figure('share', 'share of what gets out at 63 Hz', share63),
+      percentFigure('share of what gets out at 63 Hz', share63),
       ...(roof.surfaceMass === null ? [] : [figure('surfaceMass', 'mass of the roof', roof.surfaceMass)]),
       ...(wallMass === null ? [] : [figure('surfaceMass', 'mass of the walls', wallMass)]),
     ],
