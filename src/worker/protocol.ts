@@ -13,7 +13,9 @@ export type Explained =
     }
   | { readonly kind: 'assembly-band'; readonly assembly: string; readonly band: number }
   | { readonly kind: 'shell'; readonly figure: 'Rw' | 'STC' | 'OITC' | 'bass' }
-  | { readonly kind: 'part'; readonly part: string; readonly figure: 'share' | 'ifPerfect' };
+  | { readonly kind: 'part'; readonly part: string; readonly figure: 'share' | 'ifPerfect' }
+  /** what the whole gains when a part is built like one of its candidates */
+  | { readonly kind: 'swap'; readonly part: string; readonly candidate: string };
 
 /** Curves drawn on demand beside an assembly's. */
 export interface Guides {

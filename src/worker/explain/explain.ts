@@ -6,6 +6,7 @@ import { assemblyWorking } from './assemblyWorking.ts';
 import { bandWorking } from './bandWorking.ts';
 import { partWorking } from './partWorking.ts';
 import { shellWorking } from './shellWorking.ts';
+import { swapWorking } from './swapWorking.ts';
 
 /** How a figure on screen came about, so that it can be checked by hand. @throws Error where what it is of is gone */
 export const explain = (evaluator: Evaluator, project: Project, what: Explained): Working => {
@@ -18,5 +19,7 @@ export const explain = (evaluator: Evaluator, project: Project, what: Explained)
       return shellWorking(evaluator, project, what.figure);
     case 'part':
       return partWorking(evaluator, project, what.part, what.figure);
+    case 'swap':
+      return swapWorking(evaluator, project, what.part, what.candidate);
   }
 };
