@@ -1,5 +1,16 @@
-import { BrowserWindow, session } from 'electron';
+import { BrowserWindow, dialog, session } from 'electron';
 import { isOwnPage } from './origin.ts';
+
+/** The page holds on to an edit that the store would not take; only its user may let that go. */
+const mayCloseUnsaved = (window: BrowserWindow): boolean =>
+  dialog.showMessageBoxSync(window, {
+    type: 'warning',
+    message: 'The last edit is not saved yet.',
+    detail: 'The window says why. Everything before it is safe.',
+    buttons: ['Stay', 'Close without the last edit'],
+    defaultId: 0,
+    cancelId: 0,
+  }) === 1;
 
 /** The one window: a page without Node, without other pages, and without permissions. */
 export const createWindow = (preload: string): BrowserWindow => {
@@ -28,6 +39,9 @@ export const createWindow = (preload: string): BrowserWindow => {
   });
   window.webContents.on('will-attach-webview', (event) => {
     event.preventDefault();
+  });
+  window.webContents.on('will-prevent-unload', (event) => {
+    if (mayCloseUnsaved(window)) event.preventDefault();
   });
   session.defaultSession.setPermissionRequestHandler((_contents, _permission, decide) => {
     decide(false);

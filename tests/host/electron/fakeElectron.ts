@@ -25,6 +25,7 @@ export const createFakeElectron = () => {
     appEvents: new Map<string, () => void>(),
     saveDialog: vi.fn(),
     printToPDF: vi.fn(),
+    messageBox: vi.fn(),
     focused: 0,
   };
   class BrowserWindow {
@@ -82,7 +83,7 @@ export const createFakeElectron = () => {
         setPermissionCheckHandler: (handler: typeof record.permissionCheck) => (record.permissionCheck = handler),
       },
     },
-    dialog: { showSaveDialog: record.saveDialog },
+    dialog: { showSaveDialog: record.saveDialog, showMessageBoxSync: record.messageBox },
     Menu: {
       buildFromTemplate: (template: unknown[]) => template,
       setApplicationMenu: (menu: unknown[]) => (record.menu = menu),

@@ -71,6 +71,18 @@ describe('Electron shell', () => {
     expect(record.permissionCheck?.()).toBe(false);
   });
 
+  it('closes over an unsaved edit only when its user says so', () => {
+    const close = (answer: number): boolean => {
+      const preventDefault = vi.fn();
+      record.messageBox.mockReturnValueOnce(answer);
+      record.pageEvents.get('will-prevent-unload')?.({ url: '', preventDefault });
+      return preventDefault.mock.calls.length === 1;
+    };
+    expect(close(0)).toBe(false);
+    expect(close(1)).toBe(true);
+    expect(record.messageBox.mock.lastCall?.[1]).toMatchObject({ defaultId: 0, cancelId: 0 });
+  });
+
   it('serves its page with the policy and nothing beside it', async () => {
     const page = await get('app://lullwright/index.html?x#y');
     expect(page.status).toBe(200);
