@@ -64,7 +64,14 @@ export const createEvaluator = (): Evaluator => {
   return {
     predict: (assembly, resolution) => {
       const prediction = predictAt(assembly, null, resolution);
-      return resolution === 'full' ? { ...prediction, notes: notesOn(assembly) } : prediction;
+      if (resolution === 'draft') return prediction;
+      return {
+        ...prediction,
+        // worked out when first read: a caller that wants the curve alone does not pay for advice
+        get notes() {
+          return notesOn(assembly);
+        },
+      };
     },
     shell: (build, resolution) => {
       const shell = evaluateShell(build, transmitAt(resolution));

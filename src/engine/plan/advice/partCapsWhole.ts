@@ -1,3 +1,5 @@
+import type { Note } from '../../quantities/index.ts';
+import type { PartResult, ShellResult } from '../../shell/index.ts';
 import { equalEnergyReduction } from '../../shell/index.ts';
 import type { ShellRule } from './shellNotes.ts';
 import { figure, percentFigure } from './figure.ts';
@@ -7,38 +9,37 @@ import { decibels, percent } from './wording.ts';
 const OUT_OF_PROPORTION = 2;
 const TELLING_SHARE = 0.3;
 
-/**
- * A part that caps the whole: R that it needs so as to let out no more than all the rest,
- * R_part = R_rest − 10 lg(S/S_part), R_rest of the whole with the part perfect.
- * @source follows from EN 12354-3:2000, clause 4
- */
-export const partCapsWhole: ShellRule = (_build, shell) => {
-  const [part] = shell.parts;
-  if (!part || part.kind === 'slit' || part.kind === 'hole' || part.share < TELLING_SHARE) return [];
-  if (part.share < (OUT_OF_PROPORTION * part.area) / shell.area) return [];
+const noteOn = (part: PartResult, shell: ShellResult): Note | null => {
+  if (part.kind === 'slit' || part.kind === 'hole' || part.share < TELLING_SHARE) return null;
+  if (part.share < (OUT_OF_PROPORTION * part.area) / shell.area) return null;
   const now = shell.ratings.Rw;
   const perfect = part.ifPerfect.ratings.Rw;
   const own = part.ratings?.Rw ?? null;
   const gain = part.ifPerfect.RwGain ?? 0;
-  if (now === null || perfect === null || gain < 1) return [];
+  if (now === null || perfect === null || gain < 1) return null;
   const needed = Math.round(equalEnergyReduction(perfect, shell.area, part.area));
-  return [
-    {
-      code: 'part-caps-whole',
-      severity: 'mistake',
-      sentence:
-        `${percent(part.share)} of what gets out leaves by "${part.name}", which is ${percent(part.area / shell.area)} of the ` +
-        `area. The whole has Rw ${now}; if this part were perfect it would have ${perfect}, ${decibels(gain)} more. ` +
-        `To let out no more than all the rest it needs about Rw ${needed}` +
-        (own === null ? '.' : `; it has ${own}.`),
-      figures: [
-        percentFigure('share of what gets out', part.share),
-        figure('weightedReduction', 'Rw of the whole', now),
-        figure('weightedReduction', 'Rw of the whole if it were perfect', perfect),
-        figure('weightedReduction', 'Rw that the part needs', needed),
-        ...(own === null ? [] : [figure('weightedReduction', 'Rw that the part has', own)]),
-      ],
-      about: { part: part.id },
-    },
-  ];
+  return {
+    code: 'part-caps-whole',
+    severity: 'mistake',
+    sentence:
+      `${percent(part.share)} of what gets out leaves by "${part.name}", which is ${percent(part.area / shell.area)} of the ` +
+      `area. The whole has Rw ${now}; if this part were perfect it would have ${perfect}, ${decibels(gain)} more. ` +
+      `To let out no more than all the rest it needs about Rw ${needed}` +
+      (own === null ? '.' : `; it has ${own}.`),
+    figures: [
+      percentFigure('share of what gets out', part.share),
+      figure('weightedReduction', 'Rw of the whole', now),
+      figure('weightedReduction', 'Rw of the whole if it were perfect', perfect),
+      figure('weightedReduction', 'Rw that the part needs', needed),
+      ...(own === null ? [] : [figure('weightedReduction', 'Rw that the part has', own)]),
+    ],
+    about: { part: part.id },
+  };
 };
+
+/**
+ * Parts that cap the whole: the R that one needs so as to let out no more than all the rest,
+ * R_part = R_rest − 10 lg(S/S_part), R_rest of the whole with the part perfect.
+ * @source follows from EN 12354-3:2000, clause 4
+ */
+export const partCapsWhole: ShellRule = (_build, shell) => shell.parts.flatMap((part) => noteOn(part, shell) ?? []);
