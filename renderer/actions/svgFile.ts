@@ -40,6 +40,8 @@ export const svgFile = (drawing: SVGSVGElement): { text: string; width: number; 
     }
     for (const name of ['class', 'style', 'tabindex', 'role']) target?.removeAttribute(name);
   });
+  // handles and hit areas belong to the screen
+  for (const element of copy.querySelectorAll('[data-screen-only]')) element.remove();
   const { width, height } = size(drawing);
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width));

@@ -34,8 +34,6 @@ export interface Section {
   readonly bottom: number;
   readonly total_mm: number;
   readonly layers: readonly SectionLayer[];
-  /** below this many mm a board is drawn wider than its scale; null where nothing is */
-  readonly widenedBelow_mm: number | null;
 }
 
 export type HatchOf = (material: string, kind: LayerEntry['kind']) => HatchName;
@@ -75,16 +73,17 @@ const fillBox = (layer: LayerEntry, box: Box, hatchOf: HatchOf): SectionLayer['f
 
 /**
  * Lays an assembly out as a horizontal section, room side left. Across the layers it is to scale; along them it is
- * broken, and the distance between studs is written instead.
+ * broken, and the distance between studs is written instead. While a layer is dragged, scale and start stay as they were.
  */
 export const layoutSection = (
   layers: readonly LayerEntry[],
   space: Box,
   hatchOf: HatchOf,
   scale: number = fittingScale(layers, space.width),
+  start: number | null = null,
 ): Section => {
   const drawn = layers.reduce((sum, layer) => sum + drawnWidth(layer, scale), 0);
-  let x = space.x + Math.max(0, (space.width - drawn) / 2);
+  let x = start ?? space.x + Math.max(0, (space.width - drawn) / 2);
   const left = x;
   const placed = layers.map((layer, index): SectionLayer => {
     const width = drawnWidth(layer, scale);
@@ -108,7 +107,6 @@ export const layoutSection = (
     bottom: space.y + space.height,
     total_mm: layers.reduce((sum, layer) => sum + thicknessOf(layer), 0),
     layers: placed,
-    widenedBelow_mm: placed.some((layer) => layer.widened) ? LEAST_WIDTH.board / scale : null,
   };
 };
 
@@ -118,6 +116,6 @@ export const dropIndex = (section: Section, from: number, x: number): number => 
   return others.filter((layer) => layer.x + layer.width / 2 < x).length;
 };
 
-/** Length of a scale bar, mm: a round figure between 30 and 90 px long. */
+/** Length of a scale bar in its unit: a round figure of at least 30 px. @param scale px per unit */
 export const scaleBar = (scale: number): number =>
-  [5, 10, 20, 50, 100, 200, 500, 1000].find((length) => length * scale >= 30) ?? 2000;
+  [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000].find((length) => length * scale >= 30) ?? 2000;

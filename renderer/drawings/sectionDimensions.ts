@@ -9,19 +9,31 @@ export interface LayerDimension {
   readonly to: number;
   readonly text: string;
   readonly upright: boolean;
+  /** drawn wider than to scale: the figure is underlined, as drawing practice does (ISO 129-1, from memory) */
+  readonly widened: boolean;
   /** middle of the text; off the layer's own middle where neighbours are narrow too */
   readonly at: number;
 }
 
 const SIZE = 11;
 
+export type DimensionText = (thickness_mm: number) => string;
+
 /** Millimetres as written on a drawing: no unit, no idle zeros. */
-export const millimetres = (value: number): string => String(Number(value.toFixed(value < 10 ? 2 : 1)));
+export const millimetres: DimensionText = (value) => String(Number(value.toFixed(value < 10 ? 2 : 1)));
+
+/** Inches as written on a drawing, to a hundredth. */
+export const inches: DimensionText = (value) => String(Number((value / 25.4).toFixed(2)));
 
 /** The chain of dimensions under a section. */
-export const layerDimensions = (section: Section, least: number, most: number): readonly LayerDimension[] => {
+export const layerDimensions = (
+  section: Section,
+  least: number,
+  most: number,
+  write: DimensionText = millimetres,
+): readonly LayerDimension[] => {
   const plain = section.layers.map((layer) => {
-    const text = millimetres(layer.thickness_mm);
+    const text = write(layer.thickness_mm);
     return { layer, text, upright: textWidth(text, SIZE) + 6 > layer.width };
   });
   const middles = plain.map(({ layer }) => layer.x + layer.width / 2);
@@ -32,6 +44,7 @@ export const layerDimensions = (section: Section, least: number, most: number): 
     to: layer.x + layer.width,
     text,
     upright,
+    widened: layer.widened,
     at: upright ? (places[i] ?? 0) : (middles[i] ?? 0),
   }));
 };

@@ -1,5 +1,6 @@
 import type { Prediction } from '../../../src/engine/transmission/index.ts';
 import type { Explained } from '../../../src/worker/protocol.ts';
+import type { LengthUnits } from '../../store/preferences.svelte.ts';
 import { bassFigure, bassIsExtrapolated } from './bassFigure.ts';
 
 /** One figure of one column: as written, and how far from the first column. */
@@ -70,7 +71,12 @@ export interface ColumnFacts {
 }
 
 /** The figures under the columns, top to bottom. */
-export const figureRows = (columns: readonly ColumnFacts[], currency: string): readonly FigureRow[] => {
+export const figureRows = (
+  columns: readonly ColumnFacts[],
+  currency: string,
+  units: LengthUnits = 'metric',
+): readonly FigureRow[] => {
+  const imperial = units === 'imperial';
   const of = (pick: (prediction: Prediction) => number | null): readonly (number | null)[] =>
     columns.map(({ prediction }) => (prediction ? pick(prediction) : null));
   const terms = (C: number | null, Ctr: number | null): string =>
@@ -168,12 +174,12 @@ export const figureRows = (columns: readonly ColumnFacts[], currency: string): r
     ),
     row(
       'Thickness',
-      'mm',
+      imperial ? 'in' : 'mm',
       'From the room-side face to the outer face',
       null,
       numberCells(
-        of(({ thickness }) => thickness * 1000),
-        0,
+        of(({ thickness }) => thickness / (imperial ? 0.0254 : 0.001)),
+        imperial ? 1 : 0,
         false,
       ),
     ),

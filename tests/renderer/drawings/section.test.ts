@@ -8,7 +8,7 @@ import {
   thicknessOf,
   withThickness,
 } from '../../../renderer/drawings/section.ts';
-import { insertPlaces, layerDimensions, millimetres } from '../../../renderer/drawings/sectionDimensions.ts';
+import { inches, insertPlaces, layerDimensions, millimetres } from '../../../renderer/drawings/sectionDimensions.ts';
 import { layoutFrame } from '../../../renderer/drawings/sectionFrame.ts';
 import { snapThickness, stepThickness } from '../../../renderer/drawings/snapThickness.ts';
 import { spread } from '../../../renderer/drawings/spread.ts';
@@ -44,7 +44,7 @@ describe('the section of an assembly', () => {
         if (layer.widened) expect(layer.width).toBe(LEAST_WIDTH[layer.kind]);
         else expect(layer.width).toBeCloseTo(layer.thickness_mm * section.scale, 9);
       }
-      expect(section.widenedBelow_mm === null).toBe(section.layers.every((layer) => !layer.widened));
+      for (const it of layerDimensions(section, 0, 360)) expect(it.widened).toBe(section.layers[it.index]?.widened);
     }
   });
   it('fits from a foil to a rampart', () => {
@@ -154,6 +154,14 @@ describe('dimensions and plus signs', () => {
     const places = insertPlaces(layout(wall), 24, 14, 346);
     expect(places).toHaveLength(wall.length + 1);
     places.slice(1).forEach((place, i) => expect(place.at - (places[i]?.at ?? 0)).toBeGreaterThanOrEqual(24 - 1e-9));
+  });
+  it('write inches where the builder works in inches', () => {
+    expect(layerDimensions(layout(wall), 0, 360, inches).map((it) => it.text)).toEqual([
+      '0.49',
+      '0.49',
+      '3.94',
+      '0.49',
+    ]);
   });
   it('write millimetres without idle zeros', () => {
     expect([12.5, 100, 0.55, 137.5].map(millimetres)).toEqual(['12.5', '100', '0.55', '137.5']);
