@@ -18,7 +18,7 @@ const PRESENTATION = [
 
 const size = (drawing: SVGSVGElement): { width: number; height: number } => {
   const box = drawing.viewBox.baseVal;
-  if (box && box.width > 0) return { width: box.width, height: box.height };
+  if (box.width > 0) return { width: box.width, height: box.height };
   const shown = drawing.getBoundingClientRect();
   return { width: shown.width, height: shown.height };
 };

@@ -34,10 +34,12 @@ const actions: Readonly<Record<WindowAction, () => void>> = {
 
 export const act = (action: WindowAction): void => actions[action]();
 
+const TEXT = 'input:not([type=radio], [type=checkbox], [type=range]), textarea';
+
+/** Whether a text is being written there; a field that only shows what is kept leaves undo and redo to the window. */
 const writes = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
-  (target.isContentEditable ||
-    target.matches('input:not([type=radio]):not([type=checkbox]):not([type=range]), textarea'));
+  (target.isContentEditable || (target.matches(TEXT) && target.dataset['state'] !== 'kept'));
 
 /** The action of a key press; null where the key belongs to a field or to nobody. */
 export const actionOfKey = (event: KeyboardEvent): WindowAction | null => {

@@ -30,7 +30,8 @@ export const readDecimal = (text: string): Decimal => {
     const whole = others.length === 0 ? grouped(written, decimal) : null;
     return whole === null ? misplaced : { ok: true, value: Number(whole) };
   }
-  const [before = '', after = ''] = [written.slice(0, last), written.slice(last + 1)];
+  const before = written.slice(0, last);
+  const after = written.slice(last + 1);
   if (after === '') return refuse(`“${written}” ends in a mark. Write the digits after it, or leave it out.`);
   const [mark] = others;
   const whole = mark === undefined ? before : grouped(before, mark);

@@ -41,7 +41,7 @@ const answering = () => {
     if (method === 'projects.revision') return { ok: true, value: { revision: kept?.revision ?? 0 } };
     if (method === 'projects.open') return { ok: true, value: opened(params.id) };
     if (method !== 'projects.save') return { ok: false, error: { code: 'bad-request', sentence: method } };
-    if (!kept || params.revision !== kept.revision)
+    if (kept?.revision !== params.revision)
       return { ok: false, error: { code: 'conflict', sentence: 'Another window has changed this project.' } };
     store.set(params.id, { document: params.document, revision: kept.revision + 1 });
     return { ok: true, value: opened(params.id) };
