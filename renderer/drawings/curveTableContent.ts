@@ -20,7 +20,7 @@ export const curveTableContent = (series: readonly ChartSeries[]): TableContent 
         const value = valueIn(one, band);
         return [
           value === null ? null : Number(value.toFixed(1)),
-          ...(one.spread ? [one.spread[at] ?? null] : []),
+          ...(one.spread ? [Number((one.spread[at] ?? 0).toFixed(1))] : []),
           ...(one.extrapolated ? [one.extrapolated[at] ?? null] : []),
         ];
       }),

@@ -151,4 +151,59 @@ test.describe('Make up', () => {
     await page.keyboard.press('Escape');
     await expect(working).toBeHidden();
   });
+
+  test('Enter on a layer opens its thickness, which takes numbers as people write them', async ({ app: { page } }) => {
+    await enter(page);
+    await layer(page, 1).focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('1,5 cm');
+    await page.keyboard.press('Tab');
+    await expect(layer(page, 1)).toHaveAccessibleName(/15 mm/);
+    await layer(page, 3).focus();
+    await page.getByLabel('Arrangement').selectOption({ label: 'one stud touches both sides' });
+    await expect(page.locator('svg[role=group] title', { hasText: 'rigid link' }).first()).toBeAttached();
+  });
+
+  test('columns are added from a starting point, copied, taken away and deleted', async ({ app: { page } }) => {
+    await enter(page);
+    const letters = page.getByRole('region', { name: 'Make-ups side by side' }).locator('thead .letter');
+    await page.getByRole('button', { name: '+ column' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Add a column' });
+    await dialog.getByRole('button', { name: /^Secondary glazing/ }).click();
+    await dialog.getByLabel('Name of the new make-up').fill('Window of two panes');
+    await dialog.getByRole('button', { name: 'Make it' }).click();
+    await expect(letters).toHaveCount(3);
+    await expect(page.getByLabel('Name of make-up C')).toHaveValue('Window of two panes');
+    await expect(figure(page, 'Rw \\(C; Ctr\\) of C')).toBeVisible();
+
+    const choose = async (column: string, item: string): Promise<void> => {
+      await page.getByRole('button', { name: `Column ${column}`, exact: true }).click();
+      await page.getByRole('menuitem', { name: item }).click();
+    };
+    await choose('C', 'Copy as a new column');
+    await expect(letters).toHaveCount(4);
+    await expect(page.getByLabel('Name of make-up D')).toHaveValue('Window of two panes (copy)');
+    await choose('D', 'Delete this make-up');
+    await expect(letters).toHaveCount(3);
+    await choose('C', 'Take the column away');
+    await expect(letters).toHaveCount(2);
+    await choose('A', 'Delete this make-up');
+    await expect(page.getByText(/cannot be removed: it is used by North wall/)).toBeVisible();
+    await expect(letters).toHaveCount(2);
+  });
+
+  test('dialogs pass axe', async ({ app: { page } }) => {
+    await enter(page);
+    const check = async (): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.target)])).toEqual([]);
+    };
+    await page.locator('.material button').first().click();
+    await check();
+    await page.getByRole('button', { name: 'Make my own from this' }).click();
+    await check();
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: '+ column' }).click();
+    await check();
+  });
 });

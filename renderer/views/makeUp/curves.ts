@@ -21,6 +21,10 @@ export const seriesOf = (columns: readonly Column[]): readonly ChartSeries[] =>
     ...(prediction ? { spread: prediction.spread, extrapolated: prediction.extrapolated } : {}),
   }));
 
+/** Frequencies within 5 % of the one before would print over each other: the first stands for them. */
+const apart = (frequencies: readonly number[]): readonly number[] =>
+  frequencies.toSorted((a, b) => a - b).filter((frequency, i, all) => i === 0 || frequency > (all[i - 1] ?? 0) * 1.05);
+
 const marksOf = ({ letter, prediction }: Column, series: number): readonly ChartGuide[] => {
   const mark =
     (sign: string, what: string) =>
@@ -35,7 +39,7 @@ const marksOf = ({ letter, prediction }: Column, series: number): readonly Chart
   return prediction
     ? [
         ...prediction.resonances.map(mark('f0', 'mass-air-mass resonance')),
-        ...[...new Set(prediction.criticalFrequencies.map(Math.round))].map(mark('fc', 'coincidence')),
+        ...apart(prediction.criticalFrequencies).map(mark('fc', 'coincidence')),
       ]
     : [];
 };
