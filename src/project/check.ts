@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { fault, pathText, valueText, type Fault } from './fault.ts';
+import { formFaults } from './formFaults.ts';
 import { findNotJson } from './jsonValue.ts';
 import { migrate } from './migrations/migrate.ts';
 import { assemblyRules } from './rules/assemblyRules.ts';
@@ -7,8 +8,6 @@ import { choiceRules } from './rules/choiceRules.ts';
 import { materialRules } from './rules/materialRules.ts';
 import { surfaceRules } from './rules/surfaceRules.ts';
 import { FORMAT, FORMAT_VERSION, projectSchema, type Project } from './schema.ts';
-import { knownKeys } from './knownKeys.ts';
-import { schemaFault } from './schemaFault.ts';
 
 /** Why a document was refused as a whole; the codes are the contract's. */
 export type RefusalCode = 'bad-document' | 'newer-document' | 'not-a-project' | 'too-large';
@@ -43,7 +42,7 @@ const checkForm = (document: Readonly<Record<string, unknown>>): Checked => {
   const lists = listFaults(document);
   if (lists.length > 0) return refused('bad-document', ...lists);
   const parsed = v.safeParse(projectSchema, document);
-  if (!parsed.success) return refused('bad-document', ...parsed.issues.map((issue) => schemaFault(issue, knownKeys)));
+  if (!parsed.success) return refused('bad-document', ...formFaults(document, parsed.issues, MOST_FAULTS));
   const project = parsed.output;
   const faults = [materialRules, assemblyRules, surfaceRules, choiceRules].flatMap((rule) => rule(project));
   return faults.length > 0 ? refused('bad-document', ...faults) : { ok: true, project };

@@ -22,7 +22,8 @@ const unitOf = (path: Path): string => {
   return unit === undefined ? '' : ` ${unit}`;
 };
 
-const pathOf = (issue: v.BaseIssue<unknown>): Path =>
+/** Where an issue of the schema library lies. */
+export const issuePath = (issue: v.BaseIssue<unknown>): Path =>
   (issue.path ?? []).map((step) => (typeof step.key === 'number' ? step.key : String(step.key)));
 
 /** ("board" | "cavity") becomes board or cavity */
@@ -48,13 +49,16 @@ const KINDS: Readonly<Record<string, string>> = {
   strict_object: 'an object',
 };
 
+/** Whether an issue is a key that the format does not know. */
+export const isUnknownKey = (issue: v.BaseIssue<unknown>): boolean =>
+  issue.type === 'strict_object' && issue.expected === 'never';
+
 /** A fault of form, from the schema library's issue. */
 export const schemaFault = (issue: v.BaseIssue<unknown>, knownKeys: readonly string[]): Fault => {
-  const path = pathOf(issue);
+  const path = issuePath(issue);
   const key = String(path.at(-1) ?? '');
   const missing = issue.received === 'undefined';
-  if (issue.type === 'strict_object' && issue.expected === 'never')
-    return unknownKey(path, issue.path?.at(-1)?.value, suggestion(key, knownKeys));
+  if (isUnknownKey(issue)) return unknownKey(path, issue.path?.at(-1)?.value, suggestion(key, knownKeys));
   if (issue.type === 'strict_object' && missing) return missingKey(path);
   if (issue.type === 'variant' && issue.expected === 'Object') return fault(path, issue.input, 'an object with a kind');
   if (issue.type === 'variant' || issue.type === 'picklist' || issue.type === 'literal')

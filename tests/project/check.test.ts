@@ -390,6 +390,18 @@ describe('a project with a fault', () => {
   it('names every fault, up to fifty', () => {
     const faulty = changed([...north, 'width_m'], 0, changed(['surfaces', 1, 'width_m'], 0));
     expect(refusal(faulty).faults.map((fault) => fault.path)).toEqual(['surfaces[0].width_m', 'surfaces[1].width_m']);
+    const strange = changed(
+      [...wall, 0, 'colour'],
+      'grey',
+      changed([...north, 'width_m'], 0, { ...document, a: 1, b: [2] }),
+    );
+    expect(
+      refusal(strange)
+        .faults.map((fault) => fault.path)
+        .sort(),
+    ).toEqual(['a', 'b', 'assemblies.wall-a.layers[0].colour', 'surfaces[0].width_m'].sort());
+    const keys = Object.fromEntries(Array.from({ length: 80 }, (_, i) => [`extra${i}`, i]));
+    expect(refusal({ ...document, ...keys }).faults).toHaveLength(50);
     const surfaces = Array.from({ length: 55 }, (_, i) => ({ ...document.surfaces[1], id: `roof-${i}`, width_m: 0 }));
     expect(refusal({ ...document, surfaces }).faults).toHaveLength(50);
   });
