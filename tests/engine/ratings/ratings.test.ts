@@ -4,6 +4,7 @@ import { repeatable } from '../../support/repeatable.ts';
 import { THIRD_OCTAVES } from '../../../src/engine/quantities/index.ts';
 import {
   bandValues,
+  bandWidth,
   contourRw,
   rateThirdOctaves,
   soundTransmissionClass,
@@ -85,6 +86,11 @@ describe('incomplete curves', () => {
 
 describe('docstring examples', () => {
   const flat50 = { bands: THIRD_OCTAVES, values: THIRD_OCTAVES.map(() => 50) };
+  it('octaves are told from third octaves', () => {
+    expect(bandWidth([125, 250, 500, 1000, 2000])).toBe('octave');
+    expect(bandWidth([100, 125, 160])).toBe('third');
+    expect(bandWidth([125, 500, 2000])).toBe('third');
+  });
   it('Rw and STC of a flat 50 dB are 50', () => {
     expect(weightedReduction(flat50)).toBe(50);
     expect(soundTransmissionClass(flat50)).toBe(50);

@@ -39,9 +39,8 @@ const noteOn = (look: Look, cavity: CavityLayer, index: number, frame: Frame): N
   const fixing = frame.fixing === 'resilient-bar' ? 'resilient bar' : 'isolating clip';
   const circuit = circuitOf(cavity, fixing);
   if (!circuit && loss < 1 && gainAt(direct, prediction, worst) < TELLING) return null;
-  const pair =
-    `Rw ${prediction.ratings.Rw ?? 0} becomes ${direct.ratings.Rw ?? 0} and ${worst} Hz loses ` +
-    `${decibels(gainAt(direct, prediction, worst))}`;
+  const [before, after] = [prediction.ratings.Rw ?? 0, direct.ratings.Rw ?? 0];
+  const pair = `Rw ${before} becomes ${after} and ${worst} Hz loses ${decibels(gainAt(direct, prediction, worst))}`;
   return {
     code: 'short-circuited-bars',
     severity: circuit ? 'mistake' : 'hint',
@@ -90,7 +89,7 @@ const furringNote = (look: Look, index: number, frame: Frame): Note | null => {
  */
 export const shortCircuitedBars: Rule = (look) =>
   look.assembly.layers.flatMap((layer, index) => {
-    if (layer.kind !== 'cavity' || !layer.frame || layer.frame.arrangement !== 'common') return [];
+    if (layer.kind !== 'cavity' || layer.frame?.arrangement !== 'common') return [];
     const { frame } = layer;
     const between = look.structure.cavities.some(({ layers }) => layers.includes(index));
     const furring = between && layer.depth <= FURRING && frame.stud !== 'none';

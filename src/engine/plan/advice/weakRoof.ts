@@ -38,7 +38,7 @@ const noteOn = (
     severity,
     sentence:
       `"${roof.name}" is up to ${decibels(most)} weaker than the walls ${bandRange(weak)}` +
-      (light ? `, and lighter (${Math.round(roof.surfaceMass ?? 0)} against ${Math.round(wallMass)} kg/m²)` : '') +
+      (light ? `, and lighter (${Math.round(roof.surfaceMass)} against ${Math.round(wallMass)} kg/m²)` : '') +
       `: ${percent(share63)} of what gets out at 63 Hz leaves by it. ` +
       (roof.kind === 'roof'
         ? 'Upper windows look at roofs: where the bass matters, spend on the roof before the walls.'
