@@ -11,3 +11,4 @@ export type { Complex } from './complex.ts';
 export { complex, plus, minus, times, scaled, over, squaredModulus, modulus, decayingRoot } from './complex.ts';
 export { AIR_DENSITY, SOUND_SPEED, AIR_IMPEDANCE, AIR_BULK_MODULUS } from './air.ts';
 export { octaveReduction, octaveShare } from './octaveBands.ts';
+export { BASS_BANDS, bassReduction } from './bassReduction.ts';

@@ -4,7 +4,7 @@ export type { PartSize, PartTransmission, Predictor } from './partTransmission.t
 export { partTransmission } from './partTransmission.ts';
 export { MOST_REDUCTION, compositeReduction, equalEnergyReduction, reductionOf } from './composite.ts';
 export { escaping, shareOf, sourceEnergy, totalOpenArea } from './shares.ts';
-export { bassReduction } from './bassReduction.ts';
+export { bassReduction } from '../quantities/index.ts';
 export type { WholeCurve } from './whatIf.ts';
 export { ratingGain, wholeCurve } from './whatIf.ts';
 export { wholeSpread } from './wholeSpread.ts';

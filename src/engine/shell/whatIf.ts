@@ -1,7 +1,6 @@
-import { THIRD_OCTAVES } from '../quantities/index.ts';
+import { bassReduction, THIRD_OCTAVES } from '../quantities/index.ts';
 import type { Ratings } from '../ratings/index.ts';
 import { rateThirdOctaves, unrated } from '../ratings/index.ts';
-import { bassReduction } from './bassReduction.ts';
 import { reductionOf } from './composite.ts';
 import type { WhatIf } from './shellResult.ts';
 
