@@ -3,7 +3,7 @@ import { shearModulusAt } from '../materials/index.ts';
 import type { AngleGrid } from './angleGrid.ts';
 import { layerFluid } from './fluidLayer.ts';
 import { addPlateRow, addSandwichRow, fluidRows } from './impedanceRows.ts';
-import { edgeLoss } from './leafStiffness.ts';
+import { edgeLossOf } from './leafStiffness.ts';
 import { joinRows } from './rowAlgebra.ts';
 import type { GapRows, Row } from './rowAlgebra.ts';
 import { sandwichStiffness } from './sandwichStiffness.ts';
@@ -59,7 +59,7 @@ export const leafRow = (
   row: Row,
 ): void => {
   const omega = 2 * Math.PI * frequency;
-  const edge = leaf.edgeLoss ? edgeLoss(leaf.mass, frequency) : 0;
+  const edge = edgeLossOf(leaf, frequency);
   row.re.fill(0);
   const carried =
     plates.reduce((sum, entry) => sum + entry.count * entry.plate.mass, 0) +

@@ -1,7 +1,14 @@
-import { criticalFrequency, isMasonry, longitudinalSpeed, addedLoss, stiffnessInPlace } from '../materials/index.ts';
+import {
+  GASKET_LOSS,
+  addedLoss,
+  criticalFrequency,
+  isMasonry,
+  longitudinalSpeed,
+  stiffnessInPlace,
+} from '../materials/index.ts';
 import type { BoardMaterial } from '../materials/index.ts';
 import type { BoardLayer, Joint, Leaf } from '../assembly/index.ts';
-import type { LeafModel, Plate, Sandwich } from './stack.ts';
+import type { EdgeLoss, LeafModel, Plate, Sandwich } from './stack.ts';
 import { leafCriticalFrequency } from './leafStiffness.ts';
 
 /** One board as the mechanics see it: everything in place. */
@@ -82,12 +89,21 @@ export const sandwich = (
   };
 };
 
+/** Gaskets and putty damp panes of plain glass; laminated glass has its loss in the plies. */
+const edgeOf = (leaf: Leaf, plates: readonly Plate[]): EdgeLoss | null => {
+  if (leaf.masonry) return { kind: 'masonry' };
+  if (!leaf.glass || plates.length === 0) return null;
+  const stiffness = plates.reduce((sum, plate) => sum + plate.bending, 0);
+  const critical = criticalFrequency(leaf.surfaceMass, stiffness);
+  return critical === null ? null : { kind: 'gasket', lossFactor: GASKET_LOSS, criticalFrequency: critical };
+};
+
 const inPlace = (layer: BoardLayer, laminated: boolean): PlateLayer => {
   const board: BoardMaterial = layer.material;
   return {
     thickness: layer.thickness,
     density: board.density,
-    youngsModulus: board.youngsModulus * stiffnessInPlace(board),
+    youngsModulus: board.youngsModulus * stiffnessInPlace(board, layer.thickness),
     poissonRatio: board.poissonRatio,
     lossFactor: board.lossFactor + addedLoss(board, layer.thickness, laminated),
   };
@@ -134,7 +150,7 @@ export const leafModel = (leaf: Leaf): LeafModel => {
     mass: leaf.surfaceMass,
     plates,
     sandwiches,
-    edgeLoss: leaf.masonry,
+    edgeLoss: edgeOf(leaf, plates),
     wallImpedance: wall ? wall.material.density * longitudinalSpeed(wall.material) : null,
   };
   return { ...model, criticalFrequency: leafCriticalFrequency(model) };

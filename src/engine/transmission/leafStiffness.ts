@@ -5,15 +5,23 @@ import type { LeafModel } from './stack.ts';
 import { sandwichStiffness } from './sandwichStiffness.ts';
 
 /**
- * Edge loss of masonry in a laboratory wall: Δη = m'/(485·√f).
- * @param mass m', kg/m², of the whole leaf
+ * Loss that a leaf has along its edges. Masonry in a laboratory wall: Δη = m'/(485·√f). Panes in gaskets or putty:
+ * Δη up to the critical frequency, Δη·fc/f above it.
+ * @param leaf mass and kind of edge
  * @param frequency f, Hz, > 0
- * @source ISO 12354-1:2017, annex C, formula for laboratory situations (constant from memory)
+ * @returns Δη, ≥ 0
+ * @source masonry: ISO 12354-1:2017, annex C, laboratory (constant from memory); gaskets: engineering judgement, octave
+ *   curves of panes from 4 to 25 mm above coincidence (tests/reference/tl)
  */
-export const edgeLoss = (mass: number, frequency: number): number => mass / (485 * Math.sqrt(frequency));
+export const edgeLossOf = (leaf: Pick<LeafModel, 'mass' | 'edgeLoss'>, frequency: number): number => {
+  const edge = leaf.edgeLoss;
+  if (edge === null) return 0;
+  if (edge.kind === 'masonry') return leaf.mass / (485 * Math.sqrt(frequency));
+  return edge.lossFactor * Math.min(1, edge.criticalFrequency / frequency);
+};
 
 const atWavenumber = (leaf: Omit<LeafModel, 'criticalFrequency'>, frequency: number, squared: number): Complex => {
-  const edge = leaf.edgeLoss ? edgeLoss(leaf.mass, frequency) : 0;
+  const edge = edgeLossOf(leaf, frequency);
   let re = 0;
   let im = 0;
   for (const plate of leaf.plates) {

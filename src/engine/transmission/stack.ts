@@ -31,14 +31,19 @@ export interface Sandwich {
   }[];
 }
 
+/** Masonry: m'/(485·√f). Gasket: η up to the critical frequency, falling as 1/f above it. */
+export type EdgeLoss =
+  | { readonly kind: 'masonry' }
+  | { readonly kind: 'gasket'; readonly lossFactor: number; readonly criticalFrequency: number };
+
 export interface LeafModel {
   /** kg/m² */
   readonly mass: number;
   /** plates that bend side by side: their impedances add */
   readonly plates: readonly Plate[];
   readonly sandwiches: readonly Sandwich[];
-  /** masonry in its laboratory frame: adds m'/(485·√f) to the loss factor */
-  readonly edgeLoss: boolean;
+  /** loss added along the edges: masonry in its frame, panes in their gaskets */
+  readonly edgeLoss: EdgeLoss | null;
   /** thick wall limit: ρ·cL of the wall, Pa·s/m; null for boards */
   readonly wallImpedance: number | null;
   /** critical frequency, Hz; null for a limp leaf */
