@@ -12,9 +12,10 @@ const leaveTour = async (page: Page): Promise<void> => {
 };
 
 /** Opens the window on a project without surfaces. */
-const begin = async ({ page, call }: App): Promise<string> => {
+const begin = async (app: App): Promise<string> => {
+  const { page } = app;
   await leaveTour(page);
-  const { id } = await call('projects.create', { document: empty });
+  const { id } = await app.call('projects.create', { document: empty });
   await page.evaluate((project) => {
     sessionStorage.setItem('lullwright.project', project);
   }, id);
@@ -31,8 +32,8 @@ const layOutRoom = async (page: Page): Promise<void> => {
 const part = (page: Page, name: RegExp): Locator =>
   page.getByRole('group', { name: /^The room unfolded/ }).getByRole('button', { name });
 const limits = (page: Page): Locator => page.getByRole('region', { name: 'Where the build stands' });
-const project = async ({ call }: App, id: string): Promise<Project> =>
-  (await call('projects.open', { id })).document as Project;
+const project = async (app: App, id: string): Promise<Project> =>
+  (await app.call('projects.open', { id })).document as Project;
 
 test.describe('Lay out', () => {
   test('builds a room from nothing through the table and finds what limits it', async ({ app }) => {

@@ -1,6 +1,14 @@
 import { octaveReduction } from '../../../src/engine/quantities/index.ts';
 import type { ShellResult } from '../../../src/engine/shell/index.ts';
-import { isPanel, isSurface, netArea, outlineArea, partsOf, surfaceOfOpening } from '../../../src/project/parts.ts';
+import {
+  isPanel,
+  isSurface,
+  netArea,
+  outlineArea,
+  partsOf,
+  surfaceOfOpening,
+  type PartEntry,
+} from '../../../src/project/parts.ts';
 import type { Project } from '../../../src/project/schema.ts';
 import type { TableContent } from '../../actions/csvFile.ts';
 import { placeOpenings } from '../../drawings/netOpenings.ts';
@@ -9,6 +17,12 @@ import { sizeColumns } from './sizeFields.ts';
 
 const OCTAVES = [63, 125, 250, 500, 1000, 2000, 4000];
 const tenth = (value: number | null): number | null => (value === null ? null : Math.round(value * 10) / 10);
+
+const madeOf = (project: Project, part: PartEntry): string | null => {
+  if (!isPanel(part)) return part.sealed ? 'sealed' : 'open';
+  if (part.measured) return 'laboratory curve';
+  return part.assembly === undefined ? null : (project.assemblies[part.assembly]?.name ?? null);
+};
 
 /** The table of all parts as a file: sizes in the units of the headings. */
 export const partTableContent = (project: Project, shell: ShellResult | null): TableContent => ({
@@ -33,13 +47,7 @@ export const partTableContent = (project: Project, shell: ShellResult | null): T
     const sizes = sizeColumns(part).map((field) =>
       field?.value == null ? null : field.unit === 'm' ? Math.round(field.value * 1000) : field.value,
     );
-    const made = isPanel(part)
-      ? part.measured
-        ? 'laboratory curve'
-        : (part.assembly && project.assemblies[part.assembly]?.name) || null
-      : part.sealed
-        ? 'sealed'
-        : 'open';
+    const made = madeOf(project, part);
     return [
       part.name,
       PART_KINDS[part.kind],
