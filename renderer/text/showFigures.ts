@@ -6,11 +6,12 @@ const MINUS = '\u2212';
 export const showDecibels = (value: number | null | undefined): string =>
   value === null || value === undefined ? '–' : String(Math.round(value)).replace('-', MINUS);
 
-/** A change, with its sign. */
-export const showGain = (value: number | null | undefined): string => {
+/** A change, with its sign; whole decibels unless more is asked for. */
+export const showGain = (value: number | null | undefined, decimals = 0): string => {
   if (value === null || value === undefined) return '–';
-  const whole = Math.round(value);
-  return whole > 0 ? `+${whole}` : whole === 0 ? '±0' : String(whole).replace('-', MINUS);
+  const rounded = Number(value.toFixed(decimals));
+  const text = Math.abs(rounded).toFixed(decimals);
+  return rounded > 0 ? `+${text}` : rounded === 0 ? `±${text}` : `${MINUS}${text}`;
 };
 
 /** Rw with its adaptation terms as ISO 717-1 writes them: Rw (C; Ctr) = 41 (−2; −6) dB. */

@@ -1,11 +1,5 @@
-import {
-  FORMAT,
-  type AssemblyEntry,
-  type CandidateEntry,
-  type LayerEntry,
-  type Project,
-  type SurfaceEntry,
-} from './schema.ts';
+import { heavierLined, isLight, lined, secondDoor } from './firstSteps.ts';
+import { FORMAT, type CandidateEntry, type Project, type SurfaceEntry } from './schema.ts';
 import { STARTING_SHELLS, type StartingShell, type StartingShellKey } from './startingShells.ts';
 
 /** What a new build starts from. */
@@ -25,46 +19,6 @@ export interface NewBuildAnswers {
 }
 
 const DOOR = { width_m: 0.9, height_m: 2 } as const;
-
-/** Two boards on a frame of their own, 20 mm clear of what is there: the usual first step inward. */
-const lining: readonly LayerEntry[] = [
-  { kind: 'board', material: 'plasterboard-dense', thickness_mm: 12.5 },
-  { kind: 'board', material: 'plasterboard-dense', thickness_mm: 12.5 },
-  {
-    kind: 'cavity',
-    depth_mm: 120,
-    fill: { material: 'mineral-wool-45', thickness_mm: 100 },
-    frame: { stud: 'timber', arrangement: 'twin', fixing: 'direct', spacing_mm: 600 },
-  },
-];
-
-/** The outer leaf: what stays when an old lining is taken out. */
-const outerLeaf = (layers: readonly LayerEntry[]): readonly LayerEntry[] => {
-  const cavity = layers.findLastIndex((layer) => layer.kind === 'cavity');
-  return layers.slice(cavity + 1);
-};
-
-const lined = (before: AssemblyEntry): AssemblyEntry => {
-  const stripped = before.layers.some((layer) => layer.kind === 'cavity');
-  return {
-    name: `${before.name}, ${stripped ? 'old lining out, ' : ''}own frame, two boards`,
-    layers: [...lining, ...outerLeaf(before.layers)],
-  };
-};
-
-const secondDoor = (before: AssemblyEntry): AssemblyEntry => ({
-  name: `${before.name}, second door behind it`,
-  layers: [
-    { kind: 'board', material: 'door-solid-core', thickness_mm: 44 },
-    {
-      kind: 'cavity',
-      depth_mm: 150,
-      fill: { material: 'mineral-wool-45', thickness_mm: 30 },
-      frame: { stud: 'none', arrangement: 'common', fixing: 'direct' },
-    },
-    ...before.layers,
-  ],
-});
 
 const candidate = (id: string, name: string, assembly: string): CandidateEntry => ({ id, name, assembly });
 
@@ -101,6 +55,18 @@ export const newBuild = (answers: NewBuildAnswers): Project => {
   const { length_m, width_m, height_m } = answers;
   const door_m = Math.min(DOOR.width_m, length_m * 0.8);
   const door_x = Math.min(0.6, length_m * 0.1);
+  const inward = (id: string, make: 'wall' | 'top', frame: string): CandidateEntry[] => [
+    candidate(`${id}-lined`, `${frame} with two boards`, `${make}-lined`),
+    ...(isLight(shell[make])
+      ? [
+          candidate(
+            `${id}-heavier`,
+            `Outer skin made heavier, ${frame.toLowerCase()} with two boards`,
+            `${make}-heavier`,
+          ),
+        ]
+      : []),
+  ];
   const wall = (id: string, name: string, side: NonNullable<SurfaceEntry['side']>, along: number): SurfaceEntry => ({
     id,
     name,
@@ -109,8 +75,15 @@ export const newBuild = (answers: NewBuildAnswers): Project => {
     height_m,
     side,
     assembly: 'wall',
-    candidates: [candidate(`${id}-lined`, 'Own frame with two boards', 'wall-lined')],
+    candidates: inward(id, 'wall', 'Own frame'),
   });
+  const best = (id: string, make: 'wall' | 'top'): string => `${id}-${isLight(shell[make]) ? 'heavier' : 'lined'}`;
+  const innerRoom = {
+    ...Object.fromEntries(['north', 'east', 'south', 'west'].map((id) => [id, best(id, 'wall')])),
+    top: best('top', 'top'),
+    door: 'door-second',
+    'door-gap': 'door-gap-sealed',
+  };
   const south: SurfaceEntry = {
     ...wall('south', 'South wall', 'south', length_m),
     openings: [
@@ -135,8 +108,10 @@ export const newBuild = (answers: NewBuildAnswers): Project => {
     assemblies: {
       wall: shell.wall,
       'wall-lined': lined(shell.wall),
+      ...(isLight(shell.wall) ? { 'wall-heavier': heavierLined(shell.wall) } : {}),
       top: shell.top,
       'top-lined': lined(shell.top),
+      ...(isLight(shell.top) ? { 'top-heavier': heavierLined(shell.top) } : {}),
       floor: shell.floor,
       door: shell.door,
       'door-second': secondDoor(shell.door),
@@ -153,12 +128,13 @@ export const newBuild = (answers: NewBuildAnswers): Project => {
         width_m: length_m,
         height_m: width_m,
         assembly: 'top',
-        candidates: [candidate('top-lined', 'Own joists with two boards', 'top-lined')],
+        candidates: inward('top', 'top', 'Own joists'),
       },
       { id: 'floor', name: 'Floor', kind: 'floor', width_m: length_m, height_m: width_m, assembly: 'floor' },
     ],
     ...(answers.source === null ? {} : { source: answers.source }),
     ...(answers.currency === '' ? {} : { currency: answers.currency }),
-    compare: ['wall', 'wall-lined'],
+    options: [{ id: 'inner-room', name: 'A whole inner room', swaps: innerRoom }],
+    compare: ['wall', 'wall-lined', ...(isLight(shell.wall) ? ['wall-heavier'] : [])],
   };
 };

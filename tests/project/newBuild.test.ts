@@ -46,6 +46,20 @@ describe('five answers make a project', () => {
     expect(newBuild({ ...answers, budget: null }).note).toMatch(/Budget: not set/);
   });
 
+  it('weighs a light outer skin down before it is lined, and leaves a heavy one', () => {
+    const candidates = (shell: StartingShellKey) =>
+      newBuild({ ...answers, shell })
+        .surfaces.find((each) => each.id === 'north')
+        ?.candidates?.map((each) => each.id);
+    expect(candidates('timber-shed')).toEqual(['north-lined', 'north-heavier']);
+    expect(candidates('brick-garage')).toEqual(['north-lined']);
+  });
+
+  it.each(shells)('offers a whole inner room in a %s, door and gap included', (shell) => {
+    const swaps = newBuild({ ...answers, shell }).options?.[0]?.swaps;
+    expect(Object.keys(swaps ?? {}).sort()).toEqual(['door', 'door-gap', 'east', 'north', 'south', 'top', 'west']);
+  });
+
   it('lines a framed wall without leaving a third leaf', () => {
     const project = newBuild({ ...answers, shell: 'garden-room' });
     const cavities = project.assemblies['wall-lined']?.layers.filter((layer) => layer.kind === 'cavity');

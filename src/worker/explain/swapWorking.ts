@@ -11,13 +11,18 @@ const SOURCE = 'EN 12354-3:2000, clause 4';
 /** The band by which the exchange is shown; all bands go the same way. */
 const SHOWN = 500;
 
+/** Area that as good as nothing gets through, m²: what is sealed for good. */
+const NOTHING = 1e-12;
+
 const partIn = (shell: ShellResult, id: string): PartResult | null => shell.parts.find((it) => it.id === id) ?? null;
 
 const exchangeLine = (before: ShellResult, after: ShellResult, id: string): WorkingLine => {
   const i = before.bands.indexOf(SHOWN);
   const [old, changed] = [partIn(before, id), partIn(after, id)];
-  const letThrough = (part: PartResult | null): string =>
-    part ? ratio(part.area * toTransmission(part.R[i] ?? 0)) : '0';
+  const letThrough = (part: PartResult | null): string => {
+    const open = part ? part.area * toTransmission(part.R[i] ?? 0) : 0;
+    return open < NOTHING ? '0' : ratio(open);
+  };
   return {
     what: `Area times what it lets through, exchanged in the sum over all parts, band by band; at ${SHOWN} Hz as an example.`,
     equation: 'R_after = −10 lg (10^(−R_now/10) − (S·τ_now − S·τ_new) / ΣS)',

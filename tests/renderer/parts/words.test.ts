@@ -21,7 +21,7 @@ describe('figures in words', () => {
     expect(sharePercent(0)).toBe('0 %');
   });
   it('shows a gain with its sign', () => {
-    expect([3.4, 0.2, -2].map(showGain)).toEqual(['+3', '±0', '\u22122']);
+    expect([3.4, 0.2, -2].map((gain) => showGain(gain))).toEqual(['+3', '±0', '\u22122']);
   });
   it('shows money in whole units, and says where there is no price', () => {
     expect(showMoney(12345.6, '£')).toBe('£ 12\u202f346');
