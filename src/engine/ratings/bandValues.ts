@@ -9,8 +9,13 @@ import { bandNumber } from '../quantities/index.ts';
  * @example bandValues({ bands: [100, 125], values: [20, 21] }, [125]) // [21]
  */
 export const bandValues = (curve: Spectrum, bands: readonly number[]): number[] | null => {
-  const byNumber = new Map<number, number>();
-  curve.bands.forEach((band, i) => byNumber.set(bandNumber(band), curve.values[i] ?? Number.NaN));
-  const values = bands.map((band) => byNumber.get(bandNumber(band)) ?? Number.NaN);
-  return values.every((value) => Number.isFinite(value)) ? values : null;
+  const values: number[] = [];
+  for (const band of bands) {
+    const exact = curve.bands.indexOf(band);
+    const at = exact >= 0 ? exact : curve.bands.findIndex((one) => bandNumber(one) === bandNumber(band));
+    const value = curve.values[at];
+    if (value === undefined || !Number.isFinite(value)) return null;
+    values.push(value);
+  }
+  return values;
 };

@@ -43,11 +43,15 @@ export const weightedDifference = (curve: Spectrum, range: AdaptationRange): num
  * Spectrum adaptation term: C_j = X_A,j (rounded to a whole dB) − Rw.
  * @param curve R, dB, per nominal band
  * @param range spectrum and frequency range
+ * @param Rw weighted sound reduction index of the same curve, where it is known already
  * @returns C or Ctr, dB; null where a band is missing
  * @source ISO 717-1:2020, 4.5 and Annex B
  */
-export const adaptationTerm = (curve: Spectrum, range: AdaptationRange): number | null => {
-  const Rw = weightedReduction(curve, range.startsWith('octave') ? 'octave' : 'third');
+export const adaptationTerm = (
+  curve: Spectrum,
+  range: AdaptationRange,
+  Rw: number | null = weightedReduction(curve, range.startsWith('octave') ? 'octave' : 'third'),
+): number | null => {
   const XA = weightedDifference(curve, range);
   return Rw === null || XA === null ? null : roundTo(XA, 1) - Rw;
 };

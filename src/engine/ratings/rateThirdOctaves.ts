@@ -11,19 +11,22 @@ import type { Ratings } from './rating.ts';
  * @returns ratings in dB; each null where the curve lacks a band it needs
  * @source ISO 717-1:2020; ASTM E413-16; ASTM E1332-16
  */
-export const rateThirdOctaves = (curve: Spectrum): Ratings => ({
-  Rw: weightedReduction(curve),
-  C: adaptationTerm(curve, 'C'),
-  Ctr: adaptationTerm(curve, 'Ctr'),
-  C50_3150: adaptationTerm(curve, 'C50_3150'),
-  C50_5000: adaptationTerm(curve, 'C50_5000'),
-  C100_5000: adaptationTerm(curve, 'C100_5000'),
-  Ctr50_3150: adaptationTerm(curve, 'Ctr50_3150'),
-  Ctr50_5000: adaptationTerm(curve, 'Ctr50_5000'),
-  Ctr100_5000: adaptationTerm(curve, 'Ctr100_5000'),
-  STC: soundTransmissionClass(curve),
-  OITC: outdoorIndoorClass(curve),
-});
+export const rateThirdOctaves = (curve: Spectrum): Ratings => {
+  const Rw = weightedReduction(curve);
+  return {
+    Rw,
+    C: adaptationTerm(curve, 'C', Rw),
+    Ctr: adaptationTerm(curve, 'Ctr', Rw),
+    C50_3150: adaptationTerm(curve, 'C50_3150', Rw),
+    C50_5000: adaptationTerm(curve, 'C50_5000', Rw),
+    C100_5000: adaptationTerm(curve, 'C100_5000', Rw),
+    Ctr50_3150: adaptationTerm(curve, 'Ctr50_3150', Rw),
+    Ctr50_5000: adaptationTerm(curve, 'Ctr50_5000', Rw),
+    Ctr100_5000: adaptationTerm(curve, 'Ctr100_5000', Rw),
+    STC: soundTransmissionClass(curve),
+    OITC: outdoorIndoorClass(curve),
+  };
+};
 
 const UNRATED: Ratings = {
   Rw: null,

@@ -56,11 +56,17 @@ export const shiftedReference = (R: readonly number[], reference: ReferenceCurve
   // in whole tenths, so that a sum of exactly 32.0 is not lost to rounding
   const room = R.map((value, i) => Math.round(10 * value) - 10 * (reference.values[i] ?? 0));
   const allowed = (shift: number): boolean => {
-    const deficiencies = room.map((space) => Math.max(0, shift - space));
-    const sum = deficiencies.reduce((total, deficiency) => total + deficiency, 0);
-    return sum <= 10 * reference.sumLimit && Math.max(...deficiencies) <= 10 * reference.singleLimit;
+    let sum = 0;
+    for (const space of room) {
+      const deficiency = Math.max(0, shift - space);
+      if (deficiency > 10 * reference.singleLimit) return false;
+      sum += deficiency;
+    }
+    return sum <= 10 * reference.sumLimit;
   };
-  let shift = Math.ceil((Math.max(...room) + 10 * reference.sumLimit) / perStep) * perStep;
+  // no shift above this is allowed: Σ (shift − room) ≤ Σ max(0, shift − room) ≤ limit
+  const most = (10 * reference.sumLimit + room.reduce((sum, space) => sum + space, 0)) / room.length;
+  let shift = Math.ceil(most / perStep) * perStep;
   while (!allowed(shift)) shift -= perStep;
   return reference.at500 + shift / 10;
 };
