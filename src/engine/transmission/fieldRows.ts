@@ -35,9 +35,10 @@ const addSandwich = (sandwich: Sandwich, frequency: number, edge: number, grid: 
   const [first, second] = sandwich.stretching;
   const bending = complex(sandwich.bending, sandwich.bendingLoss + edge * sandwich.bending);
   if (sheet && first !== undefined && second !== undefined && sandwich.sheets.length === 1) {
-    const stretching = (first * second) / (first + second);
+    // a limp skin slips along: the sheet then adds no stiffness
+    const stretching = first * second > 0 ? (first * second) / (first + second) : 0;
     const G = shearModulusAt(sheet.material, frequency);
-    const scale = 1 / (sheet.thickness * stretching);
+    const scale = stretching > 0 ? 1 / (sheet.thickness * stretching) : 0;
     const shear = complex(G.re * scale, G.im * scale);
     addSandwichRow(sandwich.mass, bending, sheet.arm ** 2 * stretching, shear, omega, k0, grid, row.re, row.im);
     return;

@@ -21,6 +21,8 @@ export const sandwichStiffness = (sandwich: Sandwich, frequency: number, wavenum
   );
   const arms = sandwich.sheets.map((sheet) => sheet.arm);
   const skins = sandwich.stretching;
+  // limp skins slip along: the sheets then add no stiffness
+  if (skins.filter((skin) => skin > 0).length < 2) return complex(sandwich.bending, sandwich.bendingLoss);
   // (k²·K + S)·u = rhs for unit slope; S couples neighbours, rhs_i = s_(i)·d_(i) − s_(i−1)·d_(i−1)
   const pivots: Complex[] = [];
   const sides: Complex[] = [];
