@@ -16,7 +16,7 @@ export default defineConfig({
     target: 'chrome140',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: { checks: { bundlerTimings: false } },
     reportCompressedSize: false,
   },
 });

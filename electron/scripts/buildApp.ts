@@ -19,7 +19,7 @@ const nodeBundle = (entry: string, folder: string, file: string, format: Format,
     minify: false,
     reportCompressedSize: false,
     rolldownOptions: {
-      checks: { pluginTimings: false },
+      checks: { bundlerTimings: false },
       external: ['electron', 'better-sqlite3', /^node:/, ...builtinModules],
       output: { format, entryFileNames: file, codeSplitting: format === 'es' },
     },
