@@ -259,6 +259,16 @@ describe('advice on the whole shell', () => {
     expect(note.severity).toBe('mistake');
     expect(figure(note, 'Rw without it')).toBeGreaterThan(figure(note, 'Rw with the opening'));
   });
+  it('a small hole in a weak wall leaves the rating and names the band in which sealing it gains most', () => {
+    const hole = part('hole', 0.00008, { kind: 'hole', diameter: 0.01, depth: 0.1 }, 'hole');
+    const parts = [part('wall', 20, level(40.4)), hole];
+    const shell = shellOf(parts);
+    const note = shellNotes(build(parts), shell).find(({ code }) => code === 'open-gap');
+    const gains = THIRD_OCTAVES.map((_, b) => (shell.parts[1]?.ifPerfect.R[b] ?? 0) - (shell.R[b] ?? 0));
+    const best = THIRD_OCTAVES[gains.indexOf(Math.max(...gains.slice(3, 24)))];
+    expect(note?.severity).toBe('hint');
+    expect(note?.sentence).toContain(`most is gained at ${best} Hz`);
+  });
   it('a roof 10 dB weaker than the walls at 63 Hz is named, with its share there', () => {
     const weak = curve(THIRD_OCTAVES.map((band) => (band < 200 ? 45 : 55)));
     const note = of([wall, part('roof', 20, weak, 'roof')], 'weak-roof');
