@@ -14,7 +14,7 @@ const decibels = async (cell: Locator): Promise<number> => {
 
 const enter = async (page: Page): Promise<void> => {
   const tour = page.getByRole('dialog');
-  await page.getByRole('button', { name: /Make up/ }).waitFor();
+  await tour.waitFor();
   await page.keyboard.press('Escape');
   await tour.waitFor({ state: 'hidden' });
   await page.getByRole('button', { name: /Make up/ }).click();
@@ -150,6 +150,11 @@ test.describe('Make up', () => {
     await expect(working).toContainText('How far off such a figure usually is');
     await page.keyboard.press('Escape');
     await expect(working).toBeHidden();
+
+    await page.getByRole('slider', { name: /read by band/ }).focus();
+    for (const key of ['End', 'Enter']) await page.keyboard.press(key);
+    await expect(page.getByRole('dialog')).toContainText(/at 10.?000 Hz|at 10 kHz|at 10k Hz/);
+    await expect(page.getByRole('dialog')).toContainText('of what gets through');
   });
 
   test('Enter on a layer opens its thickness, which takes numbers as people write them', async ({ app: { page } }) => {

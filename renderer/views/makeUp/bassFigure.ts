@@ -2,7 +2,8 @@ import { BASS_BANDS, bassReduction } from '../../../src/engine/quantities/index.
 import type { Prediction } from '../../../src/engine/transmission/index.ts';
 
 /** The bass figure of a prediction, dB. */
-export const bassFigure = ({ bands, R }: Pick<Prediction, 'bands' | 'R'>): number => bassReduction({ bands, values: R });
+export const bassFigure = ({ bands, R }: Pick<Prediction, 'bands' | 'R'>): number =>
+  bassReduction({ bands, values: R });
 
 /** True where the model is outside its validity in one of the bass bands. */
 export const bassIsExtrapolated = ({ bands, extrapolated }: Pick<Prediction, 'bands' | 'extrapolated'>): boolean =>
