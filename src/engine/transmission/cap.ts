@@ -4,17 +4,17 @@ import { connectionOf } from './connection.ts';
 
 /**
  * Highest sound reduction that a part reaches in a laboratory: flanking, seams and frames set it, not the theory.
- * Framed 66 dB; bare single leaf or masonry 65; lined masonry and unframed doubles 72; glazing 44 + 15·lg(D/20 mm).
+ * Framed 64.5 dB; bare single leaf or masonry 65, glass 58; lined masonry 71; unframed doubles 72; glazing 44 + 15·lg(D/20 mm).
  * @param structure leaves and cavities
  * @returns cap, dB
  * @validity good laboratory workmanship; on site less
  * @source engineering judgement: fitted to measured constructions, tests/reference/tl
- * @example reductionCap(structureOf(studWall)) // 66
+ * @example reductionCap(structureOf(studWall)) // 64.5
  */
 export const reductionCap = (structure: Structure): number => {
   const { leaves, cavities } = structure;
-  if (leaves.length === 1) return 65;
-  if (leaves.some((leaf) => leaf.masonry)) return 72;
+  if (leaves.length === 1) return leaves[0]?.glass ? 58 : 65;
+  if (leaves.some((leaf) => leaf.masonry)) return 71;
   const pairs = cavities.flatMap((cavity, i) => {
     const first = leaves[i];
     const second = leaves[i + 1];
@@ -24,7 +24,7 @@ export const reductionCap = (structure: Structure): number => {
     const depth = pairs.reduce((sum, pair) => sum + pair.depth, 0);
     return 44 + 15 * Math.log10(depth / 0.02);
   }
-  return pairs.some((pair) => pair.connection !== 'free' && pair.connection !== 'glazed') ? 66 : 72;
+  return pairs.some((pair) => pair.connection !== 'free' && pair.connection !== 'glazed') ? 64.5 : 72;
 };
 
 /** The cap as a transmission coefficient. @see reductionCap */

@@ -17,15 +17,18 @@ const BAR = term(3.5e-7, 0.8);
 /** Rubber clips: three times a resilient bar. @source engineering judgement: clips gain 4 to 6 dB over bars in practice */
 const CLIP = term(3 * 3.5e-7, 0.8);
 const STAGGERED = term(3.8e-7, 0);
-const PERIMETER = term(2e-6, 0);
+const PERIMETER = term(2.2e-6, 0);
 const LIGHT_STEEL_GAUGE = 0.5e-3;
 const HEAVY_STEEL_GAUGE = 1.2e-3;
 const PLATE_SPACING = 1.2;
 const BAY_HEIGHT = 2.4;
-const SCREW_PITCH = 0.3;
-const NAILED_PITCH = 0.08;
-const FILLED_LOSS = 0.05;
-const RESONANCE_LOSS = 1.5;
+/** Bars carry where they cross studs: b = stud·bar/0.5 m. */
+const CROSSING = 0.5;
+/** Screws in gypsum board; nails and glue of a subfloor; effective, m */
+const SCREW_PITCH = 0.35;
+const NAILED_PITCH = 0.065;
+const FILLED_LOSS = 0.075;
+const RESONANCE_LOSS = 1.4;
 
 export const connectionOf = (first: Leaf, cavity: Cavity, second: Leaf): Connection => {
   const { frame } = cavity;
@@ -41,6 +44,19 @@ export const connectionOf = (first: Leaf, cavity: Cavity, second: Leaf): Connect
   return masonry ? 'lining' : 'studs';
 };
 
+/** 0 for light steel studs, 1 for heavy ones, over the logarithm of the gauge. @param gauge m */
+const heaviness = (gauge: number): number => {
+  const share = Math.log(gauge / LIGHT_STEEL_GAUGE) / Math.log(HEAVY_STEEL_GAUGE / LIGHT_STEEL_GAUGE);
+  return Math.min(1, Math.max(0, share));
+};
+
+/** How stiffly common studs hold two light leaves together: 1 timber or heavy steel, 0 anything that gives. */
+export const stiffnessOfStuds = (first: Leaf, cavity: Cavity, second: Leaf): number => {
+  const { frame } = cavity;
+  if (!frame || connectionOf(first, cavity, second) !== 'studs') return 0;
+  return frame.stud === 'steel' ? heaviness(frame.gauge) : 1;
+};
+
 /**
  * Steel studs from light to heavy gauge: the compliance of 0.5 mm channels, of 1.2 mm, and between them by
  * interpolation of its logarithm over the logarithm of the gauge.
@@ -48,8 +64,7 @@ export const connectionOf = (first: Leaf, cavity: Cavity, second: Leaf): Connect
  */
 const steelTerms = (frame: Frame, depth: number): ComplianceTerm[] => {
   const light = term(4.4e-7 * (depth / 0.092), 1.5);
-  const share = Math.log(frame.gauge / LIGHT_STEEL_GAUGE) / Math.log(HEAVY_STEEL_GAUGE / LIGHT_STEEL_GAUGE);
-  const heavy = Math.min(1, Math.max(0, share));
+  const heavy = heaviness(frame.gauge);
   return [
     {
       compliance: light.compliance ** (1 - heavy) * STIFF.compliance ** heavy,
@@ -78,7 +93,7 @@ export const linksOf = (first: Leaf, cavity: Cavity, second: Leaf, size: readonl
   const addedLoss = filled ? FILLED_LOSS : 0;
   if (connection === 'glazed') {
     const spacing = (size[0] * size[1]) / (2 * (size[0] + size[1]));
-    const compliances = [term(6e-8 * (depth / 0.02), 0)];
+    const compliances = [term(5e-8 * (depth / 0.02), 0)];
     return [{ path: 'perimeter', form: 'line', spacing, pitch: SCREW_PITCH, compliances, bay: size, addedLoss }];
   }
   if (!frame || connection === 'free') return [];
@@ -105,7 +120,7 @@ export const linksOf = (first: Leaf, cavity: Cavity, second: Leaf, size: readonl
       }
       break;
     case 'bars':
-      links.push(line(Math.sqrt(frame.spacing * frame.barSpacing), [fixing, ...light]));
+      links.push(line((frame.spacing * frame.barSpacing) / CROSSING, [fixing, ...light]));
       break;
     case 'lining on bars':
       links.push(line(frame.barSpacing, [fixing]));

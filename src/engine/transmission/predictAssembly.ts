@@ -8,6 +8,9 @@ import { besselTable } from './besselTable.ts';
 import { reductionCap } from './cap.ts';
 import { constructionClass } from './constructionClass.ts';
 import { transmissionCoefficients } from './diffuseField.ts';
+import type { FieldResult } from './diffuseField.ts';
+import { heldTogether } from './heldTogether.ts';
+import type { HeldTogether } from './heldTogether.ts';
 import { leafStiffness } from './leafStiffness.ts';
 import type { LeafSummary, Prediction, Resolution, TransmissionPath } from './prediction.ts';
 import { ratingSpread, spreadOf } from './spread.ts';
@@ -64,6 +67,22 @@ const summaryOf = (structure: Structure, stack: Stack): LeafSummary[] =>
     };
   });
 
+const pathSum = (result: FieldResult, b: number): number =>
+  (result.cavity[b] ?? 0) + (result.resonant[b] ?? 0) + (result.links[b] ?? 0) + (result.perimeter[b] ?? 0);
+
+/** What gets through while stiff studs hold leaves together, beyond what the leaves by themselves let through. */
+const addHeldTogether = (
+  result: FieldResult,
+  joined: FieldResult,
+  held: HeldTogether,
+  bands: readonly number[],
+): void => {
+  bands.forEach((band, b) => {
+    const more = Math.max(0, pathSum(joined, b) - pathSum(result, b));
+    result.links[b] = (result.links[b] ?? 0) + held.share(band) * more;
+  });
+};
+
 const PATH_NAMES: Record<TransmissionPath['key'], string> = {
   cavity: 'Through the leaves and the air between them',
   resonant: 'Free waves of the leaf',
@@ -108,14 +127,12 @@ export const createPredictor = (): Predictor => {
     const [lines, angles] = fineness(structure, stack, resolution);
     const grid = gridOf(angles);
     const bands = THIRD_OCTAVES;
-    const result = transmissionCoefficients(stack, { bands, lines, grid, window: windowOf(size, grid), size });
+    const field = { bands, lines, grid, window: windowOf(size, grid), size };
+    const result = transmissionCoefficients(stack, field);
+    const held = heldTogether(structure);
+    if (held) addHeldTogether(result, transmissionCoefficients(stackOf(held.structure, size), field), held, bands);
     const cap = 10 ** (-reductionCap(structure) / 10);
-    const tau = bands.map((_, b) =>
-      Math.min(
-        1,
-        (result.cavity[b] ?? 0) + (result.resonant[b] ?? 0) + (result.links[b] ?? 0) + (result.perimeter[b] ?? 0) + cap,
-      ),
-    );
+    const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + cap));
     const R = tau.map((t) => -10 * Math.log10(t));
     const kind = constructionClass(structure);
     const paths = (['cavity', 'resonant', 'links', 'perimeter'] as const).flatMap((key) =>

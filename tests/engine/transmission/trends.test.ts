@@ -59,6 +59,14 @@ describe('mistakes cost', () => {
     expect(bass(two) - bass(three)).toBeGreaterThan(2);
   });
 
+  test('two frames boarded on both faces rate near 40, the same boards as two leaves above 57', () => {
+    // figures of the trade's wall charts: common practice
+    const one = boards(1);
+    const four = layup(...one, cavity(90, 90, frame()), ...one, cavity(25), ...one, cavity(90, 90, frame()), ...one);
+    expect(Math.abs(STC(four) - 40)).toBeLessThanOrEqual(4);
+    expect(STC(wall(205, 180, twin, 2))).toBeGreaterThanOrEqual(57);
+  });
+
   test('a thin lining on masonry is worse than the bare wall around its resonance', () => {
     const bare = predictor.predict(layup(sheet(BLOCK, 100)));
     const lined = predictor.predict(layup(sheet(BLOCK, 100), cavity(25), sheet(GYPSUM, 12.5)));

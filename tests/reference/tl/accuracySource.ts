@@ -19,7 +19,8 @@ export const accuracySource = (record: readonly ErrorEntry[]): string => {
     const band = bands.filter((it) => it.constructionClass === kind).map((it) => it.error);
     const ratingError = rating.length >= ENOUGH ? round(rootMeanSquare(rating)) : null;
     const bandError = band.length >= ENOUGH ? round(rootMeanSquare(band)) : null;
-    return `  '${kind}': { ratings: ${rating.length}, ratingError: ${ratingError}, bands: ${band.length}, bandError: ${bandError} },`;
+    const key = /^[a-z]+$/.test(kind) ? kind : `'${kind}'`;
+    return `  ${key}: { ratings: ${rating.length}, ratingError: ${ratingError}, bands: ${band.length}, bandError: ${bandError} },`;
   });
   const all = {
     rating: round(rootMeanSquare(ratings.map((it) => it.error))),
