@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { accuracyTable } from '../support/accuracyTable.ts';
 import { methodsTable } from '../support/methodsTable.ts';
 import { section } from '../support/section.ts';
 import { root } from './sourceFiles.ts';
@@ -15,6 +16,10 @@ const manifest = JSON.parse(read('package.json')) as {
 describe('documents', () => {
   it('list every method of the contract (npm run docs renews the table)', () => {
     expect(section(read('DEVELOPERS.md'), 'methods')).toBe(methodsTable());
+  });
+
+  it('show the accuracy as it is now (npm run docs renews the table)', () => {
+    expect(section(read('README.md'), 'accuracy')).toBe(accuracyTable());
   });
 
   it('name commands that exist', () => {
