@@ -25,3 +25,24 @@ test('a page from elsewhere cannot call the host', async ({ app, context }) => {
   });
   expect(answer.status()).toBe(403);
 });
+
+test('an edit made in the window outlives a power cut, and can still be undone after it', async ({ app }) => {
+  const { page } = app;
+  await page.getByRole('button', { name: /Make up/ }).waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /Make up/ }).click();
+  const layer = page.getByRole('button', { name: /^Layer 1 of/ }).first();
+  const before = await layer.getAttribute('aria-label');
+  await layer.focus();
+  await page.keyboard.press('+');
+  const revision = async (): Promise<number> => (await app.call('projects.list', {}))[0]?.revision ?? 0;
+  await expect.poll(revision).toBe(2);
+  const after = await layer.getAttribute('aria-label');
+  expect(after).not.toBe(before);
+  await app.restart();
+  await page.getByRole('button', { name: /Make up/ }).click();
+  await expect(layer).toHaveAttribute('aria-label', after ?? '');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(layer).toHaveAttribute('aria-label', before ?? '');
+  expect(await revision()).toBe(3);
+});
