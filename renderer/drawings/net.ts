@@ -64,6 +64,18 @@ export const fitNet = (bounds: SheetBox, width: number, height: number, margins:
   };
 };
 
-/** Spacing of the scale grid: half a metre where that is at least 18 pixels, else one, two or five metres. */
-export const gridStep = (pixelsPerMetre: number): number =>
-  [0.5, 1, 2, 5].find((step) => step * pixelsPerMetre >= 18) ?? 10;
+/** One foot, m. @source exact by definition, international yard and pound agreement of 1959 */
+const FOOT = 0.3048;
+
+/** Spacing of the scale grid, m: half a metre or foot where that is at least 18 pixels, else one, two or five of them. */
+export const gridStep = (pixelsPerMetre: number, feet = false): number => {
+  const unit = feet ? FOOT : 1;
+  return ([0.5, 1, 2, 5].find((step) => step * unit * pixelsPerMetre >= 18) ?? 10) * unit;
+};
+
+/** Length of the scale bar, in metres, and what is written on it. */
+export const scaleBar = (pixelsPerMetre: number, feet = false): { readonly length: number; readonly words: string } => {
+  const [unit, name] = feet ? [FOOT, 'ft'] : [1, 'm'];
+  const count = [1, 2, 5, 10, 20].find((it) => it * unit * pixelsPerMetre >= 30) ?? 50;
+  return { length: count * unit, words: `${count} ${name}` };
+};

@@ -38,11 +38,14 @@ export const keepInside = (
   v: toMillimetre(held(at.v, surface.height_m - size.height)),
 });
 
+/** Openings that nobody has placed stand this far apart, m. */
+const APART = 0.1;
+
 const meets = (a: Rectangle, b: Rectangle): boolean =>
-  a.u < b.u + b.width - 1e-9 &&
-  b.u < a.u + a.width - 1e-9 &&
-  a.v < b.v + b.height - 1e-9 &&
-  b.v < a.v + a.height - 1e-9;
+  a.u < b.u + b.width + APART - 1e-9 &&
+  b.u < a.u + a.width + APART - 1e-9 &&
+  a.v < b.v + b.height + APART - 1e-9 &&
+  b.v < a.v + a.height + APART - 1e-9;
 
 /** Height above the floor at which such an opening usually sits. */
 const usualHeight = (surface: SurfaceEntry, opening: OpeningEntry, height: number): number => {

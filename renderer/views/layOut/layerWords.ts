@@ -42,7 +42,7 @@ export const layersInWords = (assembly: AssemblyEntry, nameOf: MaterialName): re
 
 const curveInWords = (curve: MeasuredEntry): string => {
   const bands = `${curve.bands_Hz[0] ?? ''} to ${curve.bands_Hz.at(-1) ?? ''} Hz`;
-  const what = curve.Dne_dB ? 'Tested element (Dn,e)' : 'Tested in a laboratory (R)';
+  const what = curve.Dne_dB ? 'Given as a curve of an element (Dn,e)' : 'Given as a curve (R)';
   return `${what}, ${bands}${curve.source ? `: ${curve.source}` : ''}`;
 };
 

@@ -10,6 +10,8 @@ export interface NetText {
   readonly limits: boolean;
   readonly size: number;
   readonly box: SheetBox;
+  /** stands on a dense hatch, so that it needs a plate behind it */
+  readonly onHatch: boolean;
 }
 export interface NetLine {
   readonly text: string;
@@ -116,6 +118,6 @@ export const netTexts = (
   const placed = placeNetLabels(wanted, obstacles, sheet);
   return wanted.flatMap(({ id, lines, limits, size }) => {
     const box = placed.get(id);
-    return box ? [{ id, lines, limits, size, box }] : [];
+    return box ? [{ id, lines, limits, size, box, onHatch: (figures.get(id)?.step ?? 0) >= 2 || limits }] : [];
   });
 };

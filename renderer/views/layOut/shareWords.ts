@@ -9,7 +9,7 @@ export const shareOfIt = (share: number): string => {
 
 /** A part's name inside a sentence: plain names take their article, names of one's own are quoted. */
 export const nameInSentence = (name: string): string =>
-  /^[A-Z][a-z]+( [a-z]+)*$/.test(name) ? `the ${name.toLowerCase()}` : `“${name}”`;
+  /^[A-Z][a-z]+(,? [a-z]+)*$/.test(name) ? `the ${name.toLowerCase()}` : `“${name}”`;
 
 const MASSIVE: readonly PartKind[] = ['wall', 'roof', 'ceiling', 'floor'];
 

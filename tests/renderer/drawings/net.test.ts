@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitNet, net } from '../../../renderer/drawings/net.ts';
+import { fitNet, gridStep, net, scaleBar } from '../../../renderer/drawings/net.ts';
 import { foldOut } from '../../../renderer/drawings/netFold.ts';
 import { lieBox, overlap, toSheet, toSurface, type Lie, type Turn } from '../../../renderer/drawings/netTurn.ts';
 import type { SurfaceEntry } from '../../../src/project/schema.ts';
@@ -139,5 +139,14 @@ describe('the unfolded net', () => {
     for (const row of rows)
       for (const a of row)
         for (const b of row) if (a !== b) expect(a.to <= b.from + 1e-6 || b.to <= a.from + 1e-6).toBe(true);
+  });
+});
+
+describe('the scale of the net', () => {
+  it('rules the sheet in half metres, or in feet for those who build in feet', () => {
+    expect([gridStep(50), gridStep(30), gridStep(10)]).toEqual([0.5, 1, 2]);
+    expect(gridStep(100, true)).toBeCloseTo(0.3048, 9);
+    expect(scaleBar(50)).toEqual({ length: 1, words: '1 m' });
+    expect(scaleBar(50, true).words).toBe('2 ft');
   });
 });
