@@ -4,6 +4,8 @@ export interface Finding {
   readonly failed: number;
   readonly skipped: number;
   readonly output: string;
+  /** said even when all is well: why something was left out */
+  readonly remark?: string;
 }
 
 export interface Check {

@@ -11,7 +11,9 @@ const indented = (text: string): string => text.trimEnd().replace(/^/gm, '    ')
 const report = (check: Check, finding: Finding, seconds: number): void => {
   const counts = finding.passed + finding.failed > 1 ? `, ${finding.passed} of ${finding.passed + finding.failed}` : '';
   const verdict = finding.failed > 0 ? 'FAULT' : 'ok';
-  console.log(`${verdict.padEnd(6)}${check.name} (${seconds.toFixed(1)} s${counts})`);
+  const left = finding.skipped > 0 ? `, ${finding.skipped} skipped` : '';
+  console.log(`${verdict.padEnd(6)}${check.name} (${seconds.toFixed(1)} s${counts}${left})`);
+  if (finding.remark) console.log(indented(finding.remark));
   if (finding.failed > 0 || finding.passed === 0) console.log(indented(finding.output));
 };
 
