@@ -1,6 +1,6 @@
-import { THIRD_OCTAVES, modulus } from '../quantities/index.ts';
+import { THIRD_OCTAVES } from '../quantities/index.ts';
 import { massAirMassResonances, structureOf, surfaceMass, totalThickness } from '../assembly/index.ts';
-import type { Assembly, Structure } from '../assembly/index.ts';
+import type { Assembly } from '../assembly/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
 import { angleGrid } from './angleGrid.ts';
 import type { AngleGrid } from './angleGrid.ts';
@@ -11,13 +11,14 @@ import { transmissionCoefficients } from './diffuseField.ts';
 import type { FieldResult } from './diffuseField.ts';
 import { heldTogether } from './heldTogether.ts';
 import type { HeldTogether } from './heldTogether.ts';
-import { leafStiffness } from './leafStiffness.ts';
-import type { LeafSummary, Prediction, Resolution, TransmissionPath } from './prediction.ts';
+import { fineness, laboratorySize } from './laboratory.ts';
+import { leafSummaries } from './leafSummary.ts';
+import type { Prediction, Resolution, TransmissionPath } from './prediction.ts';
 import { ratingSpread, spreadOf } from './spread.ts';
-import type { LeafModel, Stack } from './stack.ts';
 import { stackOf } from './stackOf.ts';
 import { validityOf } from './validity.ts';
-import { SPLIT, windowTable } from './windowTable.ts';
+import { SPLIT } from './windowSums.ts';
+import { windowTable } from './windowTable.ts';
 import type { WindowTable } from './windowTable.ts';
 
 export interface PredictOptions {
@@ -31,41 +32,7 @@ export interface Predictor {
   predict(assembly: Assembly, options?: PredictOptions): Prediction;
 }
 
-const WALL: readonly [number, number] = [4, 2.5];
-const WINDOW: readonly [number, number] = [1.48, 1.23];
 const KEPT_WINDOWS = 40;
-
-/** Size a laboratory would test a part in: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m. @source ISO 10140-5:2021 */
-export const laboratorySize = (assembly: Assembly): readonly [number, number] => {
-  const { leaves } = structureOf(assembly);
-  return leaves.length > 0 && leaves.every((leaf) => leaf.glass) ? WINDOW : WALL;
-};
-
-/** Lines per band and angles: finer where masonry, very low losses or three leaves make sharp resonances. */
-const fineness = (structure: Structure, stack: Stack, resolution: Resolution): readonly [number, number] => {
-  if (resolution === 'draft') return [6, 90];
-  const lowLoss = (leaf: LeafModel): boolean =>
-    leaf.plates.some((plate) => plate.bending > 0 && plate.bendingLoss < 0.01 * plate.bending);
-  const sharp =
-    structure.leaves.some((leaf) => leaf.masonry) || structure.leaves.length > 2 || stack.leaves.some(lowLoss);
-  return sharp ? [24, 320] : [12, 160];
-};
-
-const summaryOf = (structure: Structure, stack: Stack): LeafSummary[] =>
-  structure.leaves.map((leaf, i) => {
-    const model = stack.leaves[i];
-    const critical = model?.criticalFrequency ?? null;
-    const B = model ? leafStiffness(model, critical ?? 1000) : { re: 0, im: 0 };
-    const names = leaf.boards.map((board) => `${Math.round(board.thickness * 1e4) / 10} mm ${board.material.name}`);
-    return {
-      layers: leaf.layers,
-      name: names.join(' + '),
-      surfaceMass: leaf.surfaceMass,
-      bendingStiffness: modulus(B),
-      criticalFrequency: critical,
-      lossFactor: B.re > 0 ? B.im / B.re : 0,
-    };
-  });
 
 const pathSum = (result: FieldResult, b: number): number =>
   (result.cavity[b] ?? 0) + (result.resonant[b] ?? 0) + (result.links[b] ?? 0) + (result.perimeter[b] ?? 0);
@@ -151,7 +118,7 @@ export const createPredictor = (): Predictor => {
       criticalFrequencies: stack.leaves.flatMap((leaf) =>
         leaf.criticalFrequency === null ? [] : [leaf.criticalFrequency],
       ),
-      leaves: summaryOf(structure, stack),
+      leaves: leafSummaries(structure, stack),
       paths: [...paths, { key: 'cap', name: PATH_NAMES.cap, tau: bands.map(() => cap) }],
       constructionClass: kind,
       resolution,

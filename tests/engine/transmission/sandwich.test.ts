@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { ViscoelasticMaterial } from '../../../src/engine/materials/index.ts';
 import { modulus } from '../../../src/engine/quantities/index.ts';
-import { bondedPlate, sandwich } from '../../../src/engine/transmission/leafModel.ts';
-import type { PlateLayer } from '../../../src/engine/transmission/leafModel.ts';
+import { bondedPlate, sandwich } from '../../../src/engine/transmission/plateModel.ts';
+import type { PlateLayer } from '../../../src/engine/transmission/plateModel.ts';
 import { sandwichStiffness } from '../../../src/engine/transmission/sandwichStiffness.ts';
 import type { Assembly } from '../../../src/engine/assembly/index.ts';
 import { createPredictor } from '../../../src/engine/transmission/index.ts';

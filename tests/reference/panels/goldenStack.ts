@@ -1,5 +1,5 @@
-import { bondedPlate, sandwich } from '../../../src/engine/transmission/leafModel.ts';
-import type { PlateLayer } from '../../../src/engine/transmission/leafModel.ts';
+import { bondedPlate, sandwich } from '../../../src/engine/transmission/plateModel.ts';
+import type { PlateLayer } from '../../../src/engine/transmission/plateModel.ts';
 import { leafCriticalFrequency } from '../../../src/engine/transmission/leafStiffness.ts';
 import type { FluidLayer, GapModel, LeafModel, Link, Stack } from '../../../src/engine/transmission/index.ts';
 

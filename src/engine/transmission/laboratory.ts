@@ -1,0 +1,23 @@
+import { structureOf } from '../assembly/index.ts';
+import type { Assembly, Structure } from '../assembly/index.ts';
+import type { Resolution } from './prediction.ts';
+import type { LeafModel, Stack } from './stack.ts';
+
+const WALL: readonly [number, number] = [4, 2.5];
+const WINDOW: readonly [number, number] = [1.48, 1.23];
+
+/** Size a laboratory would test a part in: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m. @source ISO 10140-5:2021 */
+export const laboratorySize = (assembly: Assembly): readonly [number, number] => {
+  const { leaves } = structureOf(assembly);
+  return leaves.length > 0 && leaves.every((leaf) => leaf.glass) ? WINDOW : WALL;
+};
+
+/** Lines per band and angles: finer where masonry, very low losses or three leaves make sharp resonances. */
+export const fineness = (structure: Structure, stack: Stack, resolution: Resolution): readonly [number, number] => {
+  if (resolution === 'draft') return [6, 90];
+  const lowLoss = (leaf: LeafModel): boolean =>
+    leaf.plates.some((plate) => plate.bending > 0 && plate.bendingLoss < 0.01 * plate.bending);
+  const sharp =
+    structure.leaves.some((leaf) => leaf.masonry) || structure.leaves.length > 2 || stack.leaves.some(lowLoss);
+  return sharp ? [24, 320] : [12, 160];
+};
