@@ -25,11 +25,14 @@ export const formFaults = (
   issues: readonly v.BaseIssue<unknown>[],
   room: number,
 ): readonly Fault[] => {
-  const faults = issues.map((issue) => schemaFault(issue, knownKeys));
+  const faults = issues.slice(0, room).map((issue) => schemaFault(issue, knownKeys));
   const strays = issues.filter(isUnknownKey).map(issuePath);
   if (strays.length === 0 || strays.length >= room) return faults;
   const rest = withoutKeys(document, strays);
   const again = v.safeParse(projectSchema, rest);
-  const others = issues.filter(isUnknownKey).map((issue) => schemaFault(issue, knownKeys));
+  const others = issues
+    .filter(isUnknownKey)
+    .slice(0, room)
+    .map((issue) => schemaFault(issue, knownKeys));
   return again.success ? faults : [...others, ...formFaults(rest, again.issues, room - strays.length)];
 };

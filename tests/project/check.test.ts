@@ -406,6 +406,14 @@ describe('a project with a fault', () => {
     expect(refusal({ ...document, surfaces }).faults).toHaveLength(50);
   });
 
+  it('of very many kinds is refused before long', () => {
+    const layers = Array.from({ length: 36 }, () => ({ ...board, material: 'osbx-something-else' }));
+    const assemblies = Object.fromEntries(
+      Array.from({ length: 4000 }, (_, i) => [`wall-${i}`, { name: 'Wall', layers }]),
+    );
+    expect(refusal({ format: document.format, name: 'Much', assemblies, surfaces: [] }).faults).toHaveLength(50);
+  }, 10_000);
+
   it('that contains itself, or is nested without end, is refused', () => {
     const circle: Record<string, unknown> = { ...document };
     circle['note'] = circle;

@@ -22,6 +22,7 @@ const table = {
   addSurfaces: room.addSurfaces,
   setSurfaces: room.setSurfaces,
   addMadeOpening: room.addMadeOpening,
+  moveOpenings: room.moveOpenings,
   addOpening: opening.addOpening,
   removeOpening: opening.removeOpening,
   setOpening: opening.setOpening,

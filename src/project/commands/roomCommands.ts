@@ -1,7 +1,7 @@
 import type { AssemblyEntry, OpeningEntry, Project, SurfaceEntry } from '../schema.ts';
 import { addAssembly } from './assemblyCommands.ts';
 import { command } from './command.ts';
-import { addOpening } from './openingCommands.ts';
+import { addOpening, moveOpening } from './openingCommands.ts';
 import type { Patch } from './patch.ts';
 import { addSurface, setSurface, type New } from './surfaceCommands.ts';
 
@@ -31,3 +31,8 @@ export const setSurfaces = command<{
 }>('Change the size of the room', (project, { changes }) =>
   changes.reduce((next, change) => setSurface.apply(next, change), project),
 );
+
+/** An opening moved together with what belongs to it, as a door with the gap under it. */
+export const moveOpenings = command<{
+  moves: readonly { readonly opening: string; readonly x_m: number; readonly y_m: number }[];
+}>('Move an opening', (project, { moves }) => moves.reduce((next, move) => moveOpening.apply(next, move), project));

@@ -1,5 +1,5 @@
 import { fault, type Fault, type Path } from '../fault.ts';
-import type { AssemblyEntry, CavityLayerEntry, LayerEntry, Project } from '../schema.ts';
+import type { CavityLayerEntry, LayerEntry, Project } from '../schema.ts';
 import { RIGID_ADHESIVE } from '../schema.ts';
 import { materialFault } from './materialRules.ts';
 
@@ -46,10 +46,10 @@ const layerFaults = (project: Project, layers: readonly LayerEntry[], at: number
 };
 
 /** What the layers of an assembly must be to each other. */
-export const assemblyRules = (project: Project): readonly Fault[] =>
-  Object.entries(project.assemblies).flatMap(([id, assembly]: [string, AssemblyEntry]) => {
+export function* assemblyRules(project: Project): Generator<Fault> {
+  for (const [id, { layers }] of Object.entries(project.assemblies)) {
     const path: Path = ['assemblies', id, 'layers'];
-    if (!assembly.layers.some(isBoard))
-      return [fault(path, assembly.layers, 'layers with at least one board among them', 'Add a board.')];
-    return assembly.layers.flatMap((_, at) => layerFaults(project, assembly.layers, at, [...path, at]));
-  });
+    if (layers.some(isBoard)) for (const at of layers.keys()) yield* layerFaults(project, layers, at, [...path, at]);
+    else yield fault(path, layers, 'layers with at least one board among them', 'Add a board.');
+  }
+}

@@ -38,43 +38,44 @@ const openingFaults = (surface: SurfaceEntry, opening: OpeningEntry, path: Path)
   return [...size('width_m', 'x_m'), ...size('height_m', 'y_m')];
 };
 
-const surfaceFaults = (project: Project, surface: SurfaceEntry, path: Path): readonly Fault[] => {
-  const openings = surface.openings ?? [];
-  const faults = openings.flatMap((opening, i) => [
-    ...partFaults(project, opening, [...path, 'openings', i]),
-    ...openingFaults(surface, opening, [...path, 'openings', i]),
-  ]);
-  if (netArea(surface) < LEAST)
-    faults.push(
-      fault(
-        [...path, 'openings'],
-        openings,
-        `openings that leave some of ${surface.name}, which has ${round(outlineArea(surface))} m²`,
-        `They take ${round(openings.reduce((sum, opening) => sum + outlineArea(opening), 0))} m² of it. Make them smaller; if the whole surface is glass or a gate, give the surface itself that make-up.`,
-      ),
-    );
-  return [...partFaults(project, surface, path), ...faults];
+/** Something of the surface is left beside its openings. */
+const coveredFaults = (surface: SurfaceEntry, path: Path): readonly Fault[] => {
+  if (netArea(surface) >= LEAST) return [];
+  const { openings = [], name } = surface;
+  const taken = round(openings.reduce((sum, opening) => sum + outlineArea(opening), 0));
+  return [
+    fault(
+      [...path, 'openings'],
+      openings,
+      `openings that leave some of ${name}, which has ${round(outlineArea(surface))} m²`,
+      `They take ${taken} m² of it. Make them smaller; if the whole surface is glass or a gate, give the surface itself that make-up.`,
+    ),
+  ];
 };
 
-/** Every surface with its openings; ids that are used once in the whole project. */
-export const surfaceRules = (project: Project): readonly Fault[] => {
-  const seen = new Set<string>();
-  const repeated = (id: string, path: Path): readonly Fault[] => {
-    if (seen.has(id))
-      return [
-        fault(
-          [...path, 'id'],
-          id,
-          'an id that no other surface or opening has',
-          `Another part is called ${id} already; choose another id, such as ${id}-2.`,
-        ),
-      ];
+/** An id is used once in the whole project. */
+const repeatedFaults = (seen: Set<string>, id: string, path: Path): readonly Fault[] => {
+  if (!seen.has(id)) {
     seen.add(id);
     return [];
-  };
-  return project.surfaces.flatMap((surface, i) => [
-    ...repeated(surface.id, ['surfaces', i]),
-    ...(surface.openings ?? []).flatMap((opening, j) => repeated(opening.id, ['surfaces', i, 'openings', j])),
-    ...surfaceFaults(project, surface, ['surfaces', i]),
-  ]);
+  }
+  const wayOut = `Another part is called ${id} already; choose another id, such as ${id}-2.`;
+  return [fault([...path, 'id'], id, 'an id that no other surface or opening has', wayOut)];
 };
+
+/** Every surface with its openings. */
+export function* surfaceRules(project: Project): Generator<Fault> {
+  const seen = new Set<string>();
+  for (const [i, surface] of project.surfaces.entries()) {
+    const path: Path = ['surfaces', i];
+    yield* repeatedFaults(seen, surface.id, path);
+    yield* partFaults(project, surface, path);
+    for (const [j, opening] of (surface.openings ?? []).entries()) {
+      const place = [...path, 'openings', j];
+      yield* repeatedFaults(seen, opening.id, place);
+      yield* partFaults(project, opening, place);
+      yield* openingFaults(surface, opening, place);
+    }
+    yield* coveredFaults(surface, path);
+  }
+}
