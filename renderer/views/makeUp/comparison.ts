@@ -2,14 +2,7 @@ import type { Prediction } from '../../../src/engine/transmission/index.ts';
 import type { Explained } from '../../../src/worker/protocol.ts';
 import type { LengthUnits } from '../../store/preferences.svelte.ts';
 import { bassFigure, bassIsExtrapolated } from './bassFigure.ts';
-
-/** One figure of one column: as written, and how far from the first column. */
-export interface Cell {
-  readonly text: string;
-  readonly difference: string | null;
-  /** better or worse than the first column; null where neither or unknown */
-  readonly better: boolean | null;
-}
+import { EMPTY, listCells, numberCells, written, type Cell } from './figureCells.ts';
 
 type Figure = Extract<Explained, { kind: 'assembly' }>['figure'];
 
@@ -20,48 +13,6 @@ export interface FigureRow {
   readonly figure: Figure | null;
   readonly cells: readonly Cell[];
 }
-
-const MINUS = '\u2212';
-const EMPTY: Cell = { text: '–', difference: null, better: null };
-
-export const signed = (value: number, decimals = 0): string => {
-  const text = Math.abs(value).toFixed(decimals);
-  return Number(text) === 0 ? '±0' : `${value > 0 ? '+' : MINUS}${text}`;
-};
-const written = (value: number, decimals = 0): string => value.toFixed(decimals).replace('-', MINUS);
-
-/** Cells of one number per column, with differences; `more` says whether more of it is better. */
-export const numberCells = (
-  values: readonly (number | null)[],
-  decimals: number,
-  more: boolean | null,
-  show: (value: number) => string = (value) => written(value, decimals),
-): readonly Cell[] => {
-  const [first] = values;
-  return values.map((value, i) => {
-    if (value === null) return EMPTY;
-    if (i === 0 || first === null || first === undefined) return { text: show(value), difference: null, better: null };
-    const step = 10 ** -decimals / 2;
-    const change = value - first;
-    const same = Math.abs(change) < step;
-    return {
-      text: show(value),
-      difference: signed(change, decimals),
-      better: same || more === null ? null : change > 0 === more,
-    };
-  });
-};
-
-const listCells = (lists: readonly (readonly number[] | null)[]): readonly Cell[] =>
-  lists.map((list) =>
-    list === null || list.length === 0
-      ? EMPTY
-      : { text: [...new Set(list.map(hertz))].join(', '), difference: null, better: null },
-  );
-
-/** A frequency as one says it: 63, 2.5k. */
-export const hertz = (value: number): string =>
-  value >= 1000 ? `${Number((value / 1000).toFixed(1))}k` : String(Math.round(value));
 
 export interface ColumnFacts {
   readonly prediction: Prediction | null;

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bassFigure, bassIsExtrapolated } from '../../../renderer/views/makeUp/bassFigure.ts';
 import { columnsOf, usersOf } from '../../../renderer/views/makeUp/columns.ts';
-import { figureRows, hertz, numberCells, signed, type ColumnFacts } from '../../../renderer/views/makeUp/comparison.ts';
+import { figureRows, type ColumnFacts } from '../../../renderer/views/makeUp/comparison.ts';
+import { hertz, numberCells, signed } from '../../../renderer/views/makeUp/figureCells.ts';
 import { guidesOf, MARKS, seriesOf } from '../../../renderer/views/makeUp/curves.ts';
 import { THIRD_OCTAVES } from '../../../src/engine/quantities/index.ts';
 import type { Prediction } from '../../../src/engine/transmission/index.ts';
@@ -90,6 +91,8 @@ describe('the comparison', () => {
     expect([63.2, 999.6, 2540].map(hertz)).toEqual(['63', '1000', '2.5k']);
     expect([signed(-3.2), signed(0.2), signed(4)]).toEqual(['\u22123', '±0', '+4']);
     expect(numberCells([10, 10.04], 1, true)[1]?.better).toBeNull();
+    // 48.4 and 45.6 are written 48 and 46: the difference beside them is theirs
+    expect(numberCells([48.4, 45.6], 0, true)[1]).toMatchObject({ text: '46', difference: '\u22122', better: false });
   });
 });
 
