@@ -5,7 +5,7 @@ import { isMasonry } from './plate.ts';
 const SOFT_BOARD_DENSITY = 400;
 
 /** Loss that gaskets or putty add to a pane up to its critical frequency. @source engineering judgement: fitted, tests/reference/tl */
-export const GASKET_LOSS = 0.055;
+export const GASKET_LOSS = 0.05;
 
 /** Gypsum boards as heavy as fire-rated ones and heavier, kg/m³. */
 const FULL_GYPSUM_DENSITY = 690;

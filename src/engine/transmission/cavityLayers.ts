@@ -3,9 +3,9 @@ import type { Cavity } from '../assembly/index.ts';
 import type { BoardMaterial } from '../materials/index.ts';
 import type { FluidLayer } from './stack.ts';
 
-/** Lateral loss of an empty cavity, Pa·s/m² per metre of depth, and of sealed glazing. */
+/** Lateral loss of an empty cavity, Pa·s/m² per metre of depth: framed or free, and between panes. */
 const LOSS_PER_DEPTH = 5000;
-const GLAZING_LOSS = 1000;
+const GLAZING_LOSS_PER_DEPTH = 20000;
 
 /**
  * Closed-cell foam between leaves: a light elastic column without absorption, as stiff as the air in its cells and its
@@ -38,7 +38,7 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
   const air = (left: number): FluidLayer => ({
     kind: 'air',
     depth: left,
-    flowLoss: glazed ? GLAZING_LOSS : LOSS_PER_DEPTH * depth,
+    flowLoss: (glazed ? GLAZING_LOSS_PER_DEPTH : LOSS_PER_DEPTH) * depth,
   });
   const solids: FluidLayer[] = [];
   let solid = 0;
