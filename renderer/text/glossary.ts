@@ -104,6 +104,3 @@ export const GLOSSARY = {
     source: 'comparison with published measurements of the same class of construction',
   },
 } as const satisfies Readonly<Record<string, Term>>;
-
-export type TermKey = keyof typeof GLOSSARY;
-export const termOf = (key: TermKey): Term => GLOSSARY[key];
