@@ -43,6 +43,42 @@ export const movedBy = (
   return { x_m: u, y_m: v };
 };
 
+/** Gaps along the edges of a door or window: they go with it when it is moved. */
+export const gapsOf = (opening: PlacedOpening, others: readonly PlacedOpening[]): readonly PlacedOpening[] => {
+  const slack = 0.02;
+  return opening.shape !== 'panel'
+    ? []
+    : others.filter(
+        (gap) =>
+          gap.shape === 'line' &&
+          gap.line.every(
+            ({ u, v }) =>
+              u >= opening.u - slack &&
+              u <= opening.u + opening.width + slack &&
+              v >= opening.v - slack &&
+              v <= opening.v + opening.height + slack,
+          ),
+      );
+};
+
+/** Places of an opening and of the gaps along its edges after a push; gaps that nobody has placed follow by themselves. */
+export const movedWithGaps = (
+  surface: SurfaceEntry,
+  opening: PlacedOpening,
+  gaps: readonly PlacedOpening[],
+  du: number,
+  dv: number,
+  snap = true,
+): readonly { readonly opening: string; readonly x_m: number; readonly y_m: number }[] => {
+  const at = movedBy(surface, opening, du, dv, snap);
+  const by = { u: at.x_m - opening.u, v: at.y_m - opening.v };
+  const placed = gaps.filter((gap) => gap.entry.x_m !== undefined || gap.entry.y_m !== undefined);
+  return [
+    { opening: opening.id, ...at },
+    ...placed.map((gap) => ({ opening: gap.id, ...movedBy(surface, gap, by.u, by.v, false) })),
+  ];
+};
+
 const stretched = (start: number, size: number, edge: 0 | 1 | null, by: number, most: number): [number, number] => {
   if (edge === null) return [start, size];
   const end = start + size;

@@ -41,36 +41,47 @@ const besidePlaces = ({ home, width, height }: WantedNetLabel): SheetBox[] => {
   ];
 };
 
+export interface PlacedNetLabel<L extends WantedNetLabel> {
+  readonly label: L;
+  readonly box: SheetBox;
+}
+
+/** Less than this is not seen as covering, px². */
+const UNSEEN = 1;
+
 /**
  * Places labels one after the other where they cover neither each other nor an obstacle; where there is no such place,
- * where they cover least.
+ * the next shorter wording is tried, and in the end the one that covers least is taken.
+ * @param labels for each part its wordings, fullest first
  * @param sheet the whole drawing: no label leaves it
  */
-export const placeNetLabels = (
-  labels: readonly WantedNetLabel[],
+export const placeNetLabels = <L extends WantedNetLabel>(
+  labels: readonly (readonly L[])[],
   obstacles: readonly (SheetBox & { readonly id: string })[],
   sheet: SheetBox,
-): ReadonlyMap<string, SheetBox> => {
-  const placed = new Map<string, SheetBox>();
-  for (const label of labels) {
-    const fits = label.home.width >= label.width && label.home.height >= label.height;
-    const places = [
-      ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
-      ...(label.where === 'inside' ? [] : besidePlaces(label)),
-    ].filter((place) => contains(place, sheet));
-    const others = obstacles.filter((obstacle) => obstacle.id !== label.id);
-    const covered = (place: SheetBox): number =>
-      [...placed.values()].reduce((sum, box) => sum + 3 * overlap(place, box), 0) +
-      others.reduce((sum, box) => sum + 2 * overlap(place, box), 0) +
-      0.25 * (place.width * place.height - overlap(place, label.within));
-    let best: SheetBox | undefined;
+): readonly PlacedNetLabel<L>[] => {
+  const placed: PlacedNetLabel<L>[] = [];
+  const covered = (label: L, place: SheetBox): number =>
+    placed.reduce((sum, { box }) => sum + 3 * overlap(place, box), 0) +
+    obstacles.reduce((sum, box) => sum + (box.id === label.id ? 0 : 2 * overlap(place, box)), 0) +
+    0.25 * (place.width * place.height - overlap(place, label.within));
+  for (const wordings of labels) {
+    let best: PlacedNetLabel<L> | undefined;
     let least = Infinity;
-    for (const place of places) {
-      const cover = covered(place);
-      if (cover < least - 1e-6) [best, least] = [place, cover];
-      if (least < 1e-6) break;
+    for (const label of wordings) {
+      const fits = label.home.width >= label.width && label.home.height >= label.height;
+      const places = [
+        ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
+        ...(label.where === 'inside' ? [] : besidePlaces(label)),
+      ].filter((place) => contains(place, sheet));
+      for (const box of places) {
+        const cover = covered(label, box);
+        if (cover < least - 1e-6) [best, least] = [{ label, box }, cover];
+        if (least < 1e-6) break;
+      }
+      if (least < UNSEEN) break;
     }
-    if (best) placed.set(label.id, best);
+    if (best) placed.push(best);
   }
   return placed;
 };

@@ -1,6 +1,6 @@
 import { placeNetLabels, type WantedNetLabel } from '../../drawings/netLabels.ts';
 import type { Net, NetScale } from '../../drawings/net.ts';
-import { boxOnSheet, type SheetBox } from '../../drawings/netTurn.ts';
+import { boxOnSheet, overlap, type SheetBox } from '../../drawings/netTurn.ts';
 import type { PartFigure } from './partFigures.ts';
 
 /** What is written on the net about a part, and where (px). */
@@ -60,20 +60,28 @@ const written = (
   size: number,
   home: SheetBox,
   within: SheetBox,
-): Written => {
-  const figures = figuresOf(figure);
+): readonly Written[] => {
   const limits = figure?.limiting ?? false;
   const own = home === within;
   const room = Math.min(WIDEST, Math.max(own ? NARROWEST : 110, home.width - 6));
-  const lines = [
-    ...wrapped(name, room, size).map((text) => ({ text, strong: true })),
-    ...[figures].filter((text) => text !== '').map((text) => ({ text, strong: false })),
-    ...(limits ? [{ text: 'limits', strong: true }] : []),
+  const figures = [figuresOf(figure)].filter((text) => text !== '').map((text) => ({ text, strong: false }));
+  const last = limits ? [{ text: 'limits', strong: true }] : [];
+  const strong = (text: string): NetLine => ({ text, strong: true });
+  const wordings = [
+    [...wrapped(name, room, size).map(strong), ...figures, ...last],
+    ...(own
+      ? [
+          [strong(cut(name, room, size)), ...figures, ...last],
+          [strong(cut(name, room, size)), ...last],
+        ]
+      : []),
   ];
-  const width = Math.max(...lines.map(({ text }) => textWidth(text, size))) + 4;
-  const height = lines.length * size * LEADING + 2;
-  const where = !own && (home.width < width || home.height < height) ? 'beside' : 'inside';
-  return { id, lines, limits, size, home, within, where, width, height };
+  return wordings.map((lines) => {
+    const width = Math.max(...lines.map(({ text }) => textWidth(text, size))) + 4;
+    const height = lines.length * size * LEADING + 2;
+    const where = !own && (home.width < width || home.height < height) ? 'beside' : 'inside';
+    return { id, lines, limits, size, home, within, where, width, height };
+  });
 };
 
 /** Box of an opening on the screen; never thinner than can be seen and pressed. */
@@ -115,9 +123,8 @@ export const netTexts = (
     }),
   ];
   const obstacles = openings.map(({ id, box }) => ({ ...box, id }));
-  const placed = placeNetLabels(wanted, obstacles, sheet);
-  return wanted.flatMap(({ id, lines, limits, size }) => {
-    const box = placed.get(id);
-    return box ? [{ id, lines, limits, size, box, onHatch: (figures.get(id)?.step ?? 0) >= 2 || limits }] : [];
+  return placeNetLabels(wanted, obstacles, sheet).map(({ label: { id, lines, limits, size, home }, box }) => {
+    const onIt = overlap(box, home) > 0.5 * box.width * box.height;
+    return { id, lines, limits, size, box, onHatch: onIt && (limits || (figures.get(id)?.step ?? 0) >= 2) };
   });
 };

@@ -1,5 +1,7 @@
-import { isSurface, partsOf } from '../../../src/project/parts.ts';
+import { isSurface, partsOf, surfaceOfOpening } from '../../../src/project/parts.ts';
 import type { Project, SurfaceEntry } from '../../../src/project/schema.ts';
+import { gapsOf, movedWithGaps } from '../../drawings/netDrag.ts';
+import { placeOpenings } from '../../drawings/netOpenings.ts';
 import type { SurfacePoint } from '../../drawings/netTurn.ts';
 import { studio } from '../../store/studio.svelte.ts';
 import { toast } from '../../store/toast.svelte.ts';
@@ -33,6 +35,18 @@ export const addSurfaceOf = (project: Project, kind: SurfaceEntry['kind']): stri
   addNew(oneSurface(project, kind));
 export const addRoom = (project: Project, length: number, depth: number, height: number): string | null =>
   addNew(boxRoom(project, length, depth, height));
+
+/** Puts an opening to a place given in figures; the gaps along its edges go with it. */
+export const putOpening = (project: Project, id: string, x_m: number, y_m: number): void => {
+  const surface = surfaceOfOpening(project, id);
+  const openings = surface ? placeOpenings(surface) : [];
+  const opening = openings.find((it) => it.id === id);
+  if (!surface || !opening) return;
+  const [du, dv] = [x_m - opening.u, y_m - opening.v];
+  studio.run('moveOpenings', {
+    moves: movedWithGaps(surface, opening, gapsOf(opening, openings), du, dv, false),
+  });
+};
 
 /** Takes a part out; the message at the foot brings it back. */
 export const removePart = (project: Project, id: string): void => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { handlesOf, movedBy, pulledBy } from '../../../renderer/drawings/netDrag.ts';
+import { gapsOf, handlesOf, movedBy, movedWithGaps, pulledBy } from '../../../renderer/drawings/netDrag.ts';
 import { placeOpenings } from '../../../renderer/drawings/netOpenings.ts';
 import { stepOnSurface, type Lie, type Turn } from '../../../renderer/drawings/netTurn.ts';
 import type { OpeningEntry, SurfaceEntry } from '../../../src/project/schema.ts';
@@ -54,6 +54,19 @@ describe('dragging on the net', () => {
 
   it('lengthens a gap by its end', () => {
     expect(pulledBy(wall, placedGap, { across: 1, up: null }, 0.3, 0)).toMatchObject({ x_m: 1, length_mm: 1200 });
+  });
+
+  it('takes the gap under a door along, and leaves other gaps where they are', () => {
+    const own: OpeningEntry = { ...gap, id: 'own', x_m: 1, y_m: 0 };
+    const far: OpeningEntry = { ...gap, id: 'far', x_m: 3, y_m: 0 };
+    const surface: SurfaceEntry = { ...wall, openings: [door, own, far] };
+    const openings = placeOpenings(surface);
+    const gaps = gapsOf(placedDoor, openings);
+    expect(gaps.map((it) => it.id)).toEqual(['own']);
+    expect(movedWithGaps(surface, placedDoor, gaps, 0.5, 0)).toEqual([
+      { opening: 'd', x_m: 1.5, y_m: 0 },
+      { opening: 'own', x_m: 1.5, y_m: 0 },
+    ]);
   });
 
   it('takes an arrow key to the same direction on the sheet, whatever the turn', () => {

@@ -9,13 +9,13 @@ const wall = { x: 100, y: 100, width: 250, height: 120 };
 describe('names on the net', () => {
   it('stand in the middle of an empty surface', () => {
     const label: WantedNetLabel = { id: 'n', width: 60, height: 30, home: wall, within: wall, where: 'inside' };
-    expect(placeNetLabels([label], [], sheet).get('n')).toMatchObject({ x: 195, y: 145 });
+    expect(placeNetLabels([[label]], [], sheet)[0]?.box).toMatchObject({ x: 195, y: 145 });
   });
 
   it('make room for a door in the middle', () => {
     const label: WantedNetLabel = { id: 'n', width: 60, height: 30, home: wall, within: wall, where: 'inside' };
     const door = { id: 'd', x: 200, y: 120, width: 50, height: 100 };
-    const place = placeNetLabels([label], [door], sheet).get('n');
+    const place = placeNetLabels([[label]], [door], sheet)[0]?.box;
     expect(place && overlap(place, door)).toBe(0);
     expect(place && overlap(place, wall)).toBeCloseTo(60 * 30, 6);
   });
@@ -30,13 +30,25 @@ describe('names on the net', () => {
       within: wall,
       where: 'beside',
     }));
-    const places = [...placeNetLabels(labels, vents, sheet).values()];
+    const places = placeNetLabels(
+      labels.map((label) => [label]),
+      vents,
+      sheet,
+    ).map(({ box }) => box);
     expect(places).toHaveLength(3);
     places.forEach((a, i) => {
       for (const b of places.slice(i + 1)) expect(overlap(a, b)).toBe(0);
       for (const vent of vents) expect(overlap(a, vent)).toBe(0);
       expect(overlap(a, wall)).toBeCloseTo(40 * 26, 6);
     });
+  });
+
+  it('are worded shorter where the full wording does not fit beside a door', () => {
+    const full: WantedNetLabel = { id: 'n', width: 90, height: 60, home: wall, within: wall, where: 'inside' };
+    const short = { ...full, height: 16 };
+    const door = { id: 'd', x: 110, y: 120, width: 230, height: 80 };
+    expect(placeNetLabels([[full, short]], [door], sheet)[0]?.label).toBe(short);
+    expect(placeNetLabels([[full, short]], [], sheet)[0]?.label).toBe(full);
   });
 
   it('never leave the sheet', () => {
@@ -56,7 +68,12 @@ describe('names on the net', () => {
           within: sheet,
           where: 'beside',
         }));
-        for (const place of placeNetLabels(labels, [], sheet).values()) expect(overlap(place, sheet)).toBeCloseTo(50 * 25, 6);
+        for (const { box } of placeNetLabels(
+          labels.map((label) => [label]),
+          [],
+          sheet,
+        ))
+          expect(overlap(box, sheet)).toBeCloseTo(50 * 25, 6);
       }),
       { seed: 9, numRuns: 60 },
     );
