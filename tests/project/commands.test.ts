@@ -65,6 +65,7 @@ const changing: readonly Case[] = [
   ['removeOpening', { opening: 'gap' }],
   ['setOpening', { opening: 'door', patch: { kind: 'window', height_m: 1.9 } }],
   ['moveOpening', { opening: 'door', x_m: 2, y_m: 0 }],
+  ['moveOpenings', { moves: [{ opening: 'door', x_m: 1, y_m: 0 }] }],
   ['rehangOpening', { opening: 'door', surface: 'roof' }],
   ['setPart', { part: 'lab', assembly: 'door-a' }],
   ['addCandidate', { part: 'roof', candidate: { name: 'Separate', assembly: 'wall-b' } }],

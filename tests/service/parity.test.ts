@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { CALL_CHANNEL } from '../../electron/channels.ts';
 import type { Request, Response, Transport } from '../../src/contract/client.ts';
@@ -30,12 +32,23 @@ const overElectron: Transport = async (request) => {
   return structuredClone(await handler({ senderFrame: record.frame }, structuredClone(request))) as Response;
 };
 
-const overHttp: Transport = async (request) => {
-  const origin = `http://127.0.0.1:${open.loopback?.port ?? 0}`;
-  const headers = { 'Content-Type': 'application/json', Origin: origin, Cookie: open.cookie ?? '' };
-  const answer = await fetch(`${origin}/call`, { method: 'POST', headers, body: JSON.stringify(request) });
-  return (await answer.json()) as Response;
-};
+/** A connection of its own for each call: the calls on the command line in between outlast a kept one. */
+const overHttp: Transport = ({ method, params }) =>
+  new Promise((resolve, reject) => {
+    const port = open.loopback?.port ?? 0;
+    const origin = `http://127.0.0.1:${port}`;
+    const headers = { 'Content-Type': 'application/json', Origin: origin, Cookie: open.cookie ?? '' };
+    const call = request(
+      { host: '127.0.0.1', port, path: '/call', method: 'POST', headers, agent: false },
+      (answer) => {
+        text(answer).then((body) => {
+          resolve(JSON.parse(body) as Response);
+        }, reject);
+      },
+    );
+    call.on('error', reject);
+    call.end(JSON.stringify({ method, params }));
+  });
 
 beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Lullwright</title>');
