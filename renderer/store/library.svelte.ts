@@ -15,19 +15,22 @@ export class Library {
   readonly kept = $derived(this.projects.filter((project) => !project.deleted));
   readonly deleted = $derived(this.projects.filter((project) => project.deleted));
 
-  async refresh(): Promise<void> {
+  /** @returns whether the store answered */
+  async refresh(): Promise<boolean> {
+    if (this.examples.length === 0)
+      this.examples = (await studio.asking(studio.client.call('examples.list', {}))) ?? [];
     const projects = await studio.asking(studio.client.call('projects.list', {}));
     if (projects) this.projects = projects;
-    const examples = await studio.asking(studio.client.call('examples.list', {}));
-    if (examples) this.examples = examples;
+    return projects !== null;
   }
 
   /** Opens what was open last; on a first start the example. @returns whether it is a first start */
   async begin(): Promise<boolean> {
-    await this.refresh();
+    if (!(await this.refresh())) return false;
+    if (this.projects.length === 0) return this.openExample(FIRST_EXAMPLE);
     const last = this.kept.find((project) => project.id === studio.lastOpened) ?? this.kept[0];
-    if (last) return !(await this.open(last.id));
-    return this.projects.length === 0 && (await this.openExample(FIRST_EXAMPLE));
+    if (last) await this.open(last.id);
+    return false;
   }
 
   async open(id: string): Promise<boolean> {

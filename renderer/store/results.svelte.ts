@@ -5,9 +5,7 @@ import type { Prediction, Resolution } from '../../src/engine/transmission/index
 import type { Project } from '../../src/project/schema.ts';
 import { createWorkerClient, type WorkerClient } from '../../src/worker/client.ts';
 import type { Explained, Guides } from '../../src/worker/protocol.ts';
-
-/** An answer slower than this greys the figures it will replace, ms. */
-const LATE_AFTER = 150;
+import { Lateness } from './lateness.svelte.ts';
 
 const startWorker = (): WorkerClient =>
   createWorkerClient(new Worker(new URL('../../src/worker/evaluation.worker.ts', import.meta.url), { type: 'module' }));
@@ -20,8 +18,6 @@ export class Results {
   resolution = $state<Resolution>('full');
   /** true from an edit until its results have arrived */
   stale = $state(false);
-  /** stale for longer than an eye blink, or without a fresh result at all: shown greyed, with the time of `answeredAt` */
-  late = $state(false);
   answeredAt = $state.raw<Date | null>(null);
   /** why there is no fresh result; null while all is well */
   fault = $state<string | null>(null);
@@ -29,7 +25,17 @@ export class Results {
   watched = $state.raw<readonly string[]>([]);
   #project: Project | null = null;
   #worker: WorkerClient | null = null;
-  #lateness: ReturnType<typeof setTimeout> | undefined;
+  readonly #shellLateness = new Lateness();
+  readonly #planLateness = new Lateness();
+
+  /** stale for longer than an eye blink, or without a fresh result at all: shown greyed, with the time of `answeredAt` */
+  get late(): boolean {
+    return this.#shellLateness.late || this.fault !== null;
+  }
+  /** the same for the plan, which comes after the shell */
+  get planLate(): boolean {
+    return this.late || this.#planLateness.late;
+  }
 
   async update(project: Project, resolution: Resolution): Promise<void> {
     this.#project = project;
@@ -48,7 +54,6 @@ export class Results {
       if (resolution === 'full') await this.#updatePlan(project);
     } catch (fault) {
       this.fault = fault instanceof Error ? fault.message : String(fault);
-      this.late = true;
     }
   }
 
@@ -78,7 +83,9 @@ export class Results {
 
   async #updatePlan(project: Project): Promise<void> {
     const plan = await this.#ask().ask('plan', { project });
-    if (plan && project === this.#project) this.plan = plan;
+    if (!plan || project !== this.#project) return;
+    this.plan = plan;
+    this.#planLateness.arrived();
   }
 
   #ask(): WorkerClient {
@@ -88,13 +95,12 @@ export class Results {
 
   #wait(): void {
     this.stale = true;
-    this.#lateness ??= setTimeout(() => (this.late = true), LATE_AFTER);
+    this.#shellLateness.wait();
+    this.#planLateness.wait();
   }
 
   #arrived(): void {
-    clearTimeout(this.#lateness);
-    this.#lateness = undefined;
     this.stale = false;
-    this.late = false;
+    this.#shellLateness.arrived();
   }
 }

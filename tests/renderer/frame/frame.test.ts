@@ -42,7 +42,7 @@ afterEach(() => {
   studio.close();
   studio.refusal = null;
   studio.overtakenBy = null;
-  studio.results.late = false;
+  studio.results.fault = null;
   frame.tourStep = null;
   vi.unstubAllGlobals();
   vi.restoreAllMocks();
@@ -79,12 +79,12 @@ describe('the strip', () => {
     expect(studio.station).toBe('layOut');
   });
 
-  it('greys and dates figures that are being worked out again', async () => {
+  it('greys and dates figures that are not of the project as it stands', async () => {
     render(Strip);
     studio.results.answeredAt = new Date('2026-03-02T14:05:00');
-    studio.results.late = true;
+    studio.results.fault = 'The calculation stopped.';
     await tick();
-    expect(screen.getByText('Figures of 14:05, being worked out again')).toBeTruthy();
+    expect(screen.getByText(/^\s*Figures of 14:05\s*$/)).toBeTruthy();
     expect(document.querySelector('.strip.dated')).not.toBeNull();
   });
 
