@@ -75,7 +75,8 @@ export const leafModel = (leaf: Leaf): LeafModel => {
     plates,
     sandwiches,
     edgeLoss: edgeOf(leaf, plates),
-    wallImpedance: wall ? wall.material.density * longitudinalSpeed(wall.material) : null,
+    wallImpedance:
+      wall && wall.material.youngsModulus > 0 ? wall.material.density * longitudinalSpeed(wall.material) : null,
   };
   return { ...model, criticalFrequency: leafCriticalFrequency(model) };
 };

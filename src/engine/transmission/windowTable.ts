@@ -1,6 +1,7 @@
 import { SOUND_SPEED } from '../quantities/index.ts';
 import type { AngleGrid } from './angleGrid.ts';
 import type { BesselTable } from './besselTable.ts';
+import { chebyshev, interpolate } from './chebyshev.ts';
 import { radiatingSides } from './windowRadiation.ts';
 import { SPLIT, SPLIT_FROM, fade, nearSum, samples, slowSum } from './windowSums.ts';
 
@@ -18,23 +19,11 @@ export interface WindowTable {
 const largeWindow = (c: number, area: number, k: number): number =>
   1 / c + (1 / c ** 3 - 3 / c ** 5) / (Math.PI * area * k * k);
 
-/** Barycentric interpolation from Chebyshev points of [low, 1]. */
-const chebyshev = (count: number, low: number): { readonly nodes: number[]; readonly weights: number[] } => {
-  const nodes: number[] = [];
-  const weights: number[] = [];
-  for (let i = 0; i < count; i += 1) {
-    const angle = (Math.PI * (i + 0.5)) / count;
-    nodes.push((low + 1) / 2 + ((1 - low) / 2) * Math.cos(angle));
-    weights.push((i % 2 === 0 ? 1 : -1) * Math.sin(angle));
-  }
-  return { nodes, weights };
-};
-
 const windowRow = (k: number, a: number, b: number, grid: AngleGrid, bessel: BesselTable): Float64Array => {
   const low = Math.max(0, 1 - LARGE / (k * b));
   const diagonal = k * Math.hypot(a, b);
   const split = k * b >= SPLIT;
-  const points = chebyshev(10 + Math.ceil(0.5 * diagonal * (1 - low)), low);
+  const points = chebyshev(10 + Math.ceil(0.5 * diagonal * (1 - low)), low, 1);
   const near = samples(k, a, b, 0, (x) => (split && x >= SPLIT ? Infinity : x + Math.PI));
   if (split) near.x.forEach((x, i) => (near.weight[i] = (near.weight[i] ?? 0) * fade(x)));
   near.x.forEach((x, i) => (near.weight[i] = (near.weight[i] ?? 0) * Math.sin(x)));
@@ -45,16 +34,7 @@ const windowRow = (k: number, a: number, b: number, grid: AngleGrid, bessel: Bes
   const values = points.nodes.map((S) => nearSum(near, S, bessel) + slowSum(far, S));
   return grid.sine.map((S, i) => {
     if (S < low) return largeWindow(grid.cosine[i] ?? 1, a * b, k);
-    let top = 0;
-    let bottom = 0;
-    for (let n = 0; n < values.length; n += 1) {
-      const gap = S - (points.nodes[n] ?? 0);
-      if (Math.abs(gap) < 1e-14) return values[n] ?? 0;
-      const share = (points.weights[n] ?? 0) / gap;
-      top += share * (values[n] ?? 0);
-      bottom += share;
-    }
-    return top / bottom;
+    return interpolate(points, values, S);
   });
 };
 

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { ViscoelasticMaterial } from '../../../src/engine/materials/index.ts';
-import { modulus } from '../../../src/engine/quantities/index.ts';
+import { SOUND_SPEED, modulus } from '../../../src/engine/quantities/index.ts';
+import { angleGrid } from '../../../src/engine/transmission/angleGrid.ts';
+import { newRow } from '../../../src/engine/transmission/rowAlgebra.ts';
+import { addSandwich } from '../../../src/engine/transmission/sandwichRow.ts';
 import { bondedPlate, sandwich } from '../../../src/engine/transmission/plateModel.ts';
 import type { PlateLayer } from '../../../src/engine/transmission/plateModel.ts';
 import { sandwichStiffness } from '../../../src/engine/transmission/sandwichStiffness.ts';
@@ -43,6 +46,24 @@ describe('boards on a damping sheet', () => {
     const values = [1e2, 1e3, 1e4, 1e5].map((G) => stiffness(G));
     expect(values).toEqual([...values].sort((a, b) => a - b));
   });
+});
+
+test('three boards on two unlike sheets: the quick closed form is the energy minimum at every angle', () => {
+  const grid = angleGrid(40);
+  const sheets = [core(4e5), core(3e7)].map((material) => ({ material, thickness: 0.0005, layer: 1 }));
+  const stack = sandwich([[skin], [{ ...skin, thickness: 0.015 }], [skin]], sheets);
+  for (const f of [50, 500, 5000]) {
+    const row = newRow(grid.count);
+    addSandwich(stack, f, 0, grid, row);
+    const omega = 2 * Math.PI * f;
+    grid.sine2.forEach((u, i) => {
+      const k2 = u * (omega / SOUND_SPEED) ** 2;
+      const B = sandwichStiffness(stack, f, k2);
+      const scale = omega * stack.mass;
+      expect(Math.abs((row.re[i] ?? NaN) - (B.im * k2 * k2) / omega) / scale).toBeLessThan(1e-9);
+      expect(Math.abs((row.im[i] ?? NaN) - scale + (B.re * k2 * k2) / omega) / scale).toBeLessThan(1e-9);
+    });
+  }
 });
 
 describe('two boards', () => {
