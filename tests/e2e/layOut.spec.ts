@@ -6,9 +6,10 @@ import { expect, test, type App } from './support/app.ts';
 const empty: Project = { format: 'lullwright/project@1', name: 'Garden room', assemblies: {}, surfaces: [] };
 
 const leaveTour = async (page: Page): Promise<void> => {
-  await page.getByRole('button', { name: /Lay out/ }).waitFor();
+  const tour = page.getByRole('dialog');
+  await tour.waitFor();
   await page.keyboard.press('Escape');
-  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await tour.waitFor({ state: 'hidden' });
 };
 
 /** Opens the window on a project without surfaces. */
