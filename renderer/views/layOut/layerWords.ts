@@ -55,7 +55,7 @@ export const partInWords = (
   if (part.kind === 'slit') {
     if (part.sealed) return ['Sealed for good'];
     return [
-      `Open gap ${millimetres(part.width_mm)} wide, ${millimetres(part.length_mm)} long, ${millimetres(part.depth_mm)} deep`,
+      `Open gap ${part.edge ? 'along an edge, ' : ''}${millimetres(part.width_mm)} wide, ${millimetres(part.length_mm)} long, ${millimetres(part.depth_mm)} deep`,
     ];
   }
   if (part.kind === 'hole')

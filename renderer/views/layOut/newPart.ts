@@ -74,6 +74,9 @@ const numbered = (project: Project, name: string): string => {
 
 const surround = (surface: SurfaceEntry): number => (surface.kind === 'wall' ? 150 : 200);
 
+/** Thickness of a usual door leaf, mm. */
+const DOOR_DEPTH = 44;
+
 const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): OpeningEntry => {
   const label = OPENING_KINDS.find((it) => it.kind === kind)?.label ?? 'Opening';
   const name = numbered(project, label);
@@ -84,14 +87,8 @@ const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): Op
   if (kind === 'slit') {
     const door = (surface.openings ?? []).findLast((it) => it.kind === 'door');
     const length = door && 'width_m' in door ? door.width_m : Math.min(1, surface.width_m);
-    return {
-      id,
-      name,
-      kind,
-      length_mm: Math.round(length * 1000),
-      width_mm: 3,
-      depth_mm: door ? 44 : surround(surface),
-    };
+    const depth_mm = door ? DOOR_DEPTH : surround(surface);
+    return { id, name, kind, length_mm: Math.round(length * 1000), width_mm: 3, depth_mm, edge: true };
   }
   if (kind === 'hole') return { id, name, kind, diameter_mm: 20, depth_mm: surround(surface) };
   const [width, height] = SIZES[kind];
@@ -118,5 +115,6 @@ export const newOpening = (
     u: Math.round(centre.u * 100) / 100,
     v: Math.round(centre.v * 100) / 100,
   });
-  return { ...opening, x_m: u, y_m: v };
+  const inTheMiddle = opening.kind === 'slit' && v > 0;
+  return { ...opening, ...(inTheMiddle ? { edge: false } : {}), x_m: u, y_m: v };
 };
