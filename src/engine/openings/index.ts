@@ -5,3 +5,4 @@ export type { BroughtCurve } from './measured.ts';
 export { REFERENCE_AREA, bringToThirdOctaves, smallElementReduction } from './measured.ts';
 export type { ParsedCurve } from './parseCurve.ts';
 export { parseCurve } from './parseCurve.ts';
+export * from './box/index.ts';
