@@ -1,6 +1,7 @@
 import type { ProjectSummary, Result } from '../../src/contract/methods.ts';
 import type { Project } from '../../src/project/schema.ts';
 import { fileNameOf, saveFile } from '../actions/saveFile.ts';
+import { lastProject } from './lastProject.ts';
 import { studio } from './studio.svelte.ts';
 import { toast } from './toast.svelte.ts';
 
@@ -28,7 +29,7 @@ export class Library {
   async begin(): Promise<boolean> {
     if (!(await this.refresh())) return false;
     if (this.projects.length === 0) return this.openExample(FIRST_EXAMPLE);
-    const last = this.kept.find((project) => project.id === studio.lastOpened) ?? this.kept[0];
+    const last = this.kept.find((project) => project.id === lastProject()) ?? this.kept[0];
     if (last) await this.open(last.id);
     return false;
   }

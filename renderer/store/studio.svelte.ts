@@ -5,24 +5,10 @@ import { checkProject } from '../../src/project/check.ts';
 import { commands, type CommandArguments, type CommandName } from '../../src/project/commands/index.ts';
 import type { Project } from '../../src/project/schema.ts';
 import { transport } from '../client/transport.ts';
+import { rememberProject } from './lastProject.ts';
+import { OtherWindows } from './otherWindows.svelte.ts';
 import { Results } from './results.svelte.ts';
 import { Saving } from './saving.svelte.ts';
-
-const recall = (key: string): string | null => {
-  try {
-    return sessionStorage.getItem(key) ?? localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-};
-const keep = (key: string, value: string): void => {
-  try {
-    sessionStorage.setItem(key, value);
-    localStorage.setItem(key, value);
-  } catch {
-    // The newest project opens at the next start instead.
-  }
-};
 
 export type Station = 'layOut' | 'makeUp';
 
@@ -38,6 +24,7 @@ export class Studio {
   readonly client: Client = createClient(transport);
   readonly saving = new Saving(this.client);
   readonly results = new Results();
+  readonly otherWindows = new OtherWindows(this);
 
   project = $state.raw<Project | null>(null);
   station = $state<Station>('layOut');
@@ -49,13 +36,7 @@ export class Studio {
   refusal = $state.raw<ContractError | null>(null);
   /** the whole calculation as pages, in place of a station */
   printing = $state(false);
-  /** newer revision that another window has saved; null while this window holds the newest */
-  overtakenBy = $state<number | null>(null);
   #dragging = false;
-
-  get lastOpened(): string | null {
-    return recall('lullwright.project');
-  }
 
   /** Applies a command. @returns whether it was taken; if not, `refusal` says why */
   run<C extends CommandName>(command: C, args: CommandArguments<C>): boolean {
@@ -107,13 +88,13 @@ export class Studio {
     const another = head.id !== this.saving.head?.id;
     this.saving.begin(head);
     this.refusal = null;
-    this.overtakenBy = null;
+    this.otherWindows.overtakenBy = null;
     if (another) {
       this.selectedPart = null;
       this.selectedAssembly = null;
       this.results.clear();
     }
-    keep('lullwright.project', head.id);
+    rememberProject(head.id);
     this.#show(checked.project);
   }
 
@@ -132,36 +113,6 @@ export class Studio {
     this.results.clear();
     this.selectedPart = null;
     this.selectedAssembly = null;
-  }
-
-  /** Asks the host whether another window has saved this project meanwhile. */
-  async lookForNewer(): Promise<void> {
-    const head = this.saving.head;
-    if (!head || this.saving.waiting > 0) return;
-    try {
-      const { revision } = await this.client.call('projects.revision', { id: head.id });
-      const now = this.saving.head;
-      if (now?.id !== head.id || this.saving.waiting > 0) return;
-      this.overtakenBy = revision > now.revision ? revision : null;
-    } catch {
-      // A host that does not answer shows at the next save, with its sentence.
-    }
-  }
-
-  /** Gives up what this window holds and takes the version of the other window. */
-  async takeNewer(): Promise<void> {
-    const id = this.saving.head?.id;
-    if (!id) return;
-    const opened = await this.asking(this.client.call('projects.open', { id }));
-    if (opened) this.take(opened);
-  }
-
-  /** Keeps what this window holds as a project of its own. */
-  async keepAsCopy(): Promise<void> {
-    if (!this.project) return;
-    const document = { ...this.project, name: `${this.project.name} (this window)`.slice(0, 200) };
-    const opened = await this.asking(this.client.call('projects.create', { document }));
-    if (opened) this.take(opened);
   }
 
   /** Runs a host call and shows its refusal; resolves to null when refused. */

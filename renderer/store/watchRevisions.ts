@@ -5,7 +5,7 @@ const EVERY = 5_000;
 /** Looks for edits of another window on focus and every few seconds. @returns how to stop */
 export const watchRevisions = (studio: Studio): (() => void) => {
   const look = (): void => {
-    if (document.visibilityState === 'visible') void studio.lookForNewer();
+    if (document.visibilityState === 'visible') void studio.otherWindows.look();
   };
   const timer = setInterval(look, EVERY);
   window.addEventListener('focus', look);

@@ -1,6 +1,6 @@
 import type { PartKind } from '../../src/engine/shell/index.ts';
 
-export const PART_KINDS: Readonly<Record<PartKind, string>> = {
+export const PART_KINDS: Readonly<Record<PartKind | 'flanking', string>> = {
   wall: 'Wall',
   roof: 'Roof',
   ceiling: 'Ceiling',
@@ -11,4 +11,5 @@ export const PART_KINDS: Readonly<Record<PartKind, string>> = {
   service: 'Service opening',
   slit: 'Gap',
   hole: 'Hole',
+  flanking: 'Way round',
 };

@@ -41,7 +41,7 @@ afterEach(() => {
   cleanup();
   studio.close();
   studio.refusal = null;
-  studio.overtakenBy = null;
+  studio.otherWindows.overtakenBy = null;
   studio.results.fault = null;
   frame.tourStep = null;
   vi.unstubAllGlobals();
@@ -104,8 +104,8 @@ describe('the strip', () => {
 
 describe('banners', () => {
   it('offer two ways out when another window was faster', async () => {
-    const take = vi.spyOn(studio, 'takeNewer').mockResolvedValue();
-    studio.overtakenBy = 4;
+    const take = vi.spyOn(studio.otherWindows, 'takeNewer').mockResolvedValue();
+    studio.otherWindows.overtakenBy = 4;
     render(Banners);
     expect(screen.getByRole('button', { name: 'Keep mine as a copy' })).toBeTruthy();
     await fireEvent.click(screen.getByRole('button', { name: 'Take the newer version' }));

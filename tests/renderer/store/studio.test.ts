@@ -124,14 +124,14 @@ describe('two windows on one project', () => {
   it('notices the other window and takes its version when asked', async () => {
     const { elsewhere } = answering();
     const studio = await openStudio();
-    await studio.lookForNewer();
-    expect(studio.overtakenBy).toBeNull();
+    await studio.otherWindows.look();
+    expect(studio.otherWindows.overtakenBy).toBeNull();
     elsewhere('Theirs');
-    await studio.lookForNewer();
-    expect(studio.overtakenBy).toBe(2);
-    await studio.takeNewer();
+    await studio.otherWindows.look();
+    expect(studio.otherWindows.overtakenBy).toBe(2);
+    await studio.otherWindows.takeNewer();
     expect(studio.project?.name).toBe('Theirs');
-    expect(studio.overtakenBy).toBeNull();
+    expect(studio.otherWindows.overtakenBy).toBeNull();
   });
 
   it('keeps what was done here as a copy when both have changed', async () => {
@@ -142,7 +142,7 @@ describe('two windows on one project', () => {
     await studio.saving.flush();
     expect(studio.saving.refusal?.code).toBe('conflict');
     expect(studio.project?.name).toBe('Mine');
-    await studio.keepAsCopy();
+    await studio.otherWindows.keepAsCopy();
     expect(store.get('b')?.document.name).toBe('Mine (this window)');
     expect(store.get('a')?.document.name).toBe('Theirs');
     expect(studio.saving.refusal).toBeNull();
