@@ -53,7 +53,7 @@ const UNSEEN = 1;
  * Places labels one after the other where they cover neither each other nor an obstacle; where there is no such place,
  * the next shorter wording is tried, and in the end the one that covers least is taken.
  * @param labels for each part its wordings, fullest first
- * @param sheet the whole drawing: no label leaves it
+ * @param sheet where labels may stand; left only by a label that has no place on it
  */
 export const placeNetLabels = <L extends WantedNetLabel>(
   labels: readonly (readonly L[])[],
@@ -73,8 +73,9 @@ export const placeNetLabels = <L extends WantedNetLabel>(
       const places = [
         ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
         ...(label.where === 'inside' ? [] : besidePlaces(label)),
-      ].filter((place) => contains(place, sheet));
-      for (const box of places) {
+      ];
+      const kept = places.filter((place) => contains(place, sheet));
+      for (const box of kept.length > 0 ? kept : places) {
         const cover = covered(label, box);
         if (cover < least - 1e-6) [best, least] = [{ label, box }, cover];
         if (least < 1e-6) break;
