@@ -1,5 +1,5 @@
 import type { Build, Candidate, Part, PartTransmission, WholeCurve } from '../shell/index.ts';
-import { escaping, shareOf, sourceEnergy, totalOpenArea, wholeCurve } from '../shell/index.ts';
+import { escaping, followSwaps, shareOf, sourceEnergy, totalOpenArea, wholeCurve } from '../shell/index.ts';
 
 /** What a part lets through; handed in, so that the caller may remember it. */
 export type Transmit = (part: Part) => PartTransmission;
@@ -7,6 +7,8 @@ export type Transmit = (part: Part) => PartTransmission;
 /** The build as it is, with what every swap is measured against. */
 export interface Standing {
   readonly build: Build;
+  /** for flanking paths over parts that are rebuilt */
+  readonly transmit: Transmit;
   readonly passes: ReadonlyMap<string, PartTransmission>;
   readonly area: number;
   readonly openArea: readonly number[];
@@ -24,7 +26,16 @@ export const standingOf = (build: Build, transmit: Transmit): Standing => {
   );
   const openArea = totalOpenArea([...passes.values()]);
   const energy = sourceEnergy(build.source);
-  return { build, passes, area, openArea, whole: wholeCurve(openArea, area), energy, out: escaping(openArea, energy) };
+  return {
+    build,
+    transmit,
+    passes,
+    area,
+    openArea,
+    whole: wholeCurve(openArea, area),
+    energy,
+    out: escaping(openArea, energy),
+  };
 };
 
 /** One part rebuilt as one of its candidates. */
@@ -53,6 +64,11 @@ export interface Swapped {
 export const afterSwaps = (standing: Standing, swaps: readonly Swap[]): Swapped => {
   const passes = new Map(standing.passes);
   for (const swap of swaps) passes.set(swap.part.id, swap.passes);
+  const made = new Map(swaps.map(({ part, candidate }) => [part.id, candidate.element]));
+  for (const part of standing.build.parts) {
+    const followed = followSwaps(part, made);
+    if (followed) passes.set(part.id, standing.transmit(followed));
+  }
   const openArea = totalOpenArea([...passes.values()]);
   const out = escaping(openArea, standing.energy);
   const whole = wholeCurve(openArea, standing.area);

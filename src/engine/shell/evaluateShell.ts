@@ -40,7 +40,7 @@ const doubtsOf = (held: readonly Held[], band: number): string | null => {
  * @param transmit what one part lets through (handed in, so that the caller may remember it)
  * @returns the shell without notes; parts sorted by share, largest first
  * @throws RangeError where openings leave a surface no area, or the source lacks a band
- * @validity airborne sound through the shell itself; paths round it (flanking) are not in it
+ * @validity airborne sound through the shell itself and the flanking paths named in the build; others are not in it
  * @source EN 12354-3:2000, clause 4
  */
 export const evaluateShell = (build: Build, transmit: (part: Part) => PartTransmission): ShellResult => {
@@ -54,13 +54,14 @@ export const evaluateShell = (build: Build, transmit: (part: Part) => PartTransm
   const parts = held
     .map(({ part, passes }): PartResult => {
       const { openArea } = passes;
+      const own = passes.reference ?? passes.area;
       return {
         id: part.id,
         name: part.name,
         kind: part.kind,
         surface: part.surface,
-        area: passes.area,
-        R: openArea.map((passed) => reductionOf(passed, passes.area)),
+        area: own,
+        R: openArea.map((passed) => reductionOf(passed, own)),
         ratings: passes.ratings,
         share: shareOf(escaping(openArea, energy), out),
         shareByBand: openArea.map((passed, b) => shareOf(passed, total[b] ?? 0)),

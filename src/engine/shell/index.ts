@@ -11,3 +11,18 @@ export { wholeSpread } from './wholeSpread.ts';
 export { evaluateShell } from './evaluateShell.ts';
 export type { Source } from './sources.ts';
 export { sources } from './sources.ts';
+export type { FlankingElement, FlankingMake, FlankingSide } from './flankingElement.ts';
+export type { Junction, Run } from './flankingJunction.ts';
+export {
+  leastVibrationReduction,
+  lightweightDifference,
+  pastInterlayer,
+  vibrationReduction,
+} from './flankingJunction.ts';
+export type { FlankingPath } from './flankingReduction.ts';
+export { apparentReduction, flankingReduction, situFlankingReduction } from './flankingReduction.ts';
+export { absorptionLength, situLossFactor, situVelocityDifference, structuralReverberation } from './flankingSitu.ts';
+export type { ResilientLining } from './flankingLining.ts';
+export { liningImprovement, liningResonance, pathImprovement } from './flankingLining.ts';
+export { carriedMass, junctionCurve } from './flankingTransmission.ts';
+export { followSwaps } from './flankingFollow.ts';

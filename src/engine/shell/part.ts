@@ -1,5 +1,6 @@
 import type { Assembly } from '../assembly/index.ts';
 import type { Spectrum } from '../quantities/index.ts';
+import type { FlankingElement } from './flankingElement.ts';
 
 /** What a part is made of. Curves: R of the part, or Dn,e of a small element (A0 = 10 m²). Lengths in m. */
 export type PartElement =
@@ -13,7 +14,8 @@ export type PartElement =
       readonly edge: boolean;
     }
   | { readonly kind: 'hole'; readonly diameter: number; readonly depth: number }
-  | { readonly kind: 'sealed' };
+  | { readonly kind: 'sealed' }
+  | FlankingElement;
 
 /** What a swap costs; null where the user has given nothing and the library has no illustrative price. */
 export interface PartPrice {
@@ -32,9 +34,10 @@ export interface Candidate {
   readonly price: PartPrice;
 }
 
-export type PartKind = 'wall' | 'roof' | 'ceiling' | 'floor' | 'door' | 'window' | 'vent' | 'service' | 'slit' | 'hole';
+export type PartKind =
+  'wall' | 'roof' | 'ceiling' | 'floor' | 'door' | 'window' | 'vent' | 'service' | 'slit' | 'hole' | 'flanking';
 
-/** One piece of the envelope with its own area (openings taken off), m². */
+/** One piece of the envelope with its own area (openings taken off), m²; of a flanking path the area it goes past. */
 export interface Part {
   readonly id: string;
   readonly name: string;

@@ -5,6 +5,7 @@ import type { Ratings } from '../ratings/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
 import type { Prediction } from '../transmission/index.ts';
 import { APERTURE_SPREAD, MEASURED_RATING_SPREAD, measuredSpread } from './elementSpread.ts';
+import { flankingTransmission } from './flankingTransmission.ts';
 import type { Part } from './part.ts';
 
 /** Clear size of a part, m. */
@@ -18,8 +19,10 @@ export type Predictor = (assembly: Assembly, size: PartSize | null) => Predictio
 
 /** What one part lets through, before it meets the others. */
 export interface PartTransmission {
-  /** own area S, m² */
+  /** own area S, m²; 0 for a flanking path, which takes none of the envelope */
   readonly area: number;
+  /** area to which R is related where that is not its own, m² */
+  readonly reference?: number;
   /** S·τ per third octave 25 Hz to 10 kHz, m²: the area of an open window that would pass as much */
   readonly openArea: readonly number[];
   readonly spread: readonly number[];
@@ -93,6 +96,7 @@ export const partTransmission = (part: Part, predict: Predictor): PartTransmissi
       family: `measured ${values.join(' ')}`,
     };
   }
+  if (element.kind === 'flanking') return flankingTransmission(element, area, predict);
   const prediction = predict(element.assembly, { width: part.width, height: part.height });
   const { spread, extrapolated, ratings, ratingSpread, surfaceMass, thickness, constructionClass } = prediction;
   const openArea = prediction.R.map((R) => area * toTransmission(R));

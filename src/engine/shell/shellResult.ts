@@ -17,6 +17,7 @@ export interface PartResult {
   readonly name: string;
   readonly kind: PartKind;
   readonly surface: string;
+  /** own area; of a flanking path the area it goes past, which its R is written for, m² */
   readonly area: number;
   /** R of the part on its own area, dB per band; of an opening it may be negative */
   readonly R: readonly number[];

@@ -12,3 +12,5 @@ export { constructionClass } from './constructionClass.ts';
 export { windowRadiation } from './windowRadiation.ts';
 export { freeWaveRadiation } from './freeWaveRadiation.ts';
 export { boardCriticalFrequency, leafModel } from './leafModel.ts';
+export type { Medium, MonolithicElement } from './secondMethodMonolithic.ts';
+export { forcedWaveRadiation, monolithicReduction } from './secondMethodMonolithic.ts';
