@@ -12,3 +12,5 @@ export { complex, plus, minus, times, scaled, over, squaredModulus, modulus, dec
 export { AIR_DENSITY, SOUND_SPEED, AIR_IMPEDANCE, AIR_BULK_MODULUS } from './air.ts';
 export { octaveReduction, octaveShare } from './octaveBands.ts';
 export { BASS_BANDS, bassReduction } from './bassReduction.ts';
+export type { Section } from './section.ts';
+export { equivalentDiameter, hydraulicDiameter, sectionArea, sectionPerimeter } from './section.ts';
