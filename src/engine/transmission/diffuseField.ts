@@ -1,8 +1,10 @@
-import { exactCentre } from '../quantities/index.ts';
 import type { AngleGrid } from './angleGrid.ts';
+import { angularField } from './angularField.ts';
+import type { AngularField } from './angularField.ts';
 import { fieldLine } from './fieldLine.ts';
-import { diffuseTransmission, fieldWorkspace, fillRows } from './fieldWorkspace.ts';
+import { fieldWorkspace, fillRows, planeRow } from './fieldWorkspace.ts';
 import type { Stack } from './stack.ts';
+import { radiationRow } from './windowTable.ts';
 import type { WindowTable } from './windowTable.ts';
 
 export interface FieldOptions {
@@ -27,38 +29,53 @@ export interface FieldResult {
 }
 
 /**
- * Transmission coefficients of a stack in a diffuse field through a window of finite size, by path, as the mean of τ
- * over the lines of every third octave. More than two leaves: each linked cavity multiplies the whole by
- * 1 + τS/τd of its own pair of leaves.
- * @param stack leaves, gaps and links
- * @param options bands, resolution, window
+ * Transmission coefficients through a window of finite size, by path, as the mean of τ over the lines of every third
+ * octave. More than two leaves: each linked cavity multiplies the whole by 1 + τS/τd of its own pair of leaves.
+ * @param stack leaves, gaps and the links of this size
+ * @param angular what the stack does whatever its size
+ * @param window radiation factors on the same angles
+ * @param size sides of the part, m
  * @returns τ per band and path
- * @validity see the layers; three and more leaves with links are an estimate
- * @source transfer matrices: Allard and Atalla (2009), ch. 11; window: Villot, Guigou and Gagliardini (2001)
- * @example transmissionCoefficients(stack, options).cavity
+ * @source window: Villot, Guigou and Gagliardini (2001)
  */
-export const transmissionCoefficients = (stack: Stack, options: FieldOptions): FieldResult => {
-  const prepared = fieldWorkspace(stack, options.grid.count);
-  const count = options.bands.length;
+export const throughWindow = (
+  stack: Stack,
+  angular: AngularField,
+  window: WindowTable,
+  size: readonly [number, number],
+): FieldResult => {
+  const { grid, bands } = angular;
   const result = {
-    cavity: new Float64Array(count),
-    resonant: new Float64Array(count),
-    links: new Float64Array(count),
-    perimeter: new Float64Array(count),
+    cavity: new Float64Array(bands.length),
+    resonant: new Float64Array(bands.length),
+    links: new Float64Array(bands.length),
+    perimeter: new Float64Array(bands.length),
   };
-  options.bands.forEach((band, b) => {
-    const centre = exactCentre(band);
-    for (let i = 0; i < options.lines; i += 1) {
-      const frequency = centre * 10 ** (((i + 0.5) / options.lines - 0.5) / 10);
-      const at = fieldLine(prepared, options, frequency);
-      result.cavity[b] = (result.cavity[b] ?? 0) + at.cavity / options.lines;
-      result.resonant[b] = (result.resonant[b] ?? 0) + at.resonant / options.lines;
-      result.links[b] = (result.links[b] ?? 0) + at.links / options.lines;
-      result.perimeter[b] = (result.perimeter[b] ?? 0) + at.perimeter / options.lines;
+  const sigma = new Float64Array(grid.count);
+  bands.forEach((lines, b) => {
+    for (const line of lines) {
+      radiationRow(window, line.frequency, sigma);
+      const at = fieldLine(stack, line, grid, sigma, size);
+      result.cavity[b] = (result.cavity[b] ?? 0) + at.cavity / lines.length;
+      result.resonant[b] = (result.resonant[b] ?? 0) + at.resonant / lines.length;
+      result.links[b] = (result.links[b] ?? 0) + at.links / lines.length;
+      result.perimeter[b] = (result.perimeter[b] ?? 0) + at.perimeter / lines.length;
     }
   });
   return result;
 };
+
+/**
+ * Transmission coefficients of a stack in a diffuse field. Their sum is the part without its cap.
+ * @param stack leaves, gaps and links
+ * @param options bands, resolution, window
+ * @returns τ per band and path
+ * @validity see the layers; three and more leaves with links are an estimate
+ * @source angularField, throughWindow
+ * @example transmissionCoefficients(stack, options).cavity
+ */
+export const transmissionCoefficients = (stack: Stack, options: FieldOptions): FieldResult =>
+  throughWindow(stack, angularField(stack, options.bands, options.lines, options.grid), options.window, options.size);
 
 /** τ∞ of a stack at one frequency and angle. @source as transmissionCoefficients */
 export const planeWaveTransmission = (stack: Stack, frequency: number, angle: number): number => {
@@ -73,8 +90,8 @@ export const planeWaveTransmission = (stack: Stack, frequency: number, angle: nu
     velocity: one(1),
   };
   const prepared = fieldWorkspace(stack, 1);
-  prepared.sigma.fill(1);
+  const tau = new Float64Array(1);
   fillRows(prepared, grid, frequency);
-  diffuseTransmission(prepared, grid, frequency, 0, stack.leaves.length - 1);
-  return prepared.tau[0] ?? 0;
+  planeRow(prepared, grid, frequency, 0, stack.leaves.length - 1, tau);
+  return tau[0] ?? 0;
 };

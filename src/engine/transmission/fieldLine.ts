@@ -1,11 +1,7 @@
 import type { AngleGrid } from './angleGrid.ts';
-import { diffuseTransmission, fillRows } from './fieldWorkspace.ts';
-import type { FieldWorkspace } from './fieldWorkspace.ts';
+import type { AngularLine } from './angularField.ts';
 import { gapResonance, leafResponse, linkTransmission, resonantTransmission, thickWallTransmission } from './links.ts';
-import { velocityResponse } from './rowAlgebra.ts';
-import type { LeafModel } from './stack.ts';
-import { radiationRow } from './windowTable.ts';
-import type { WindowTable } from './windowTable.ts';
+import type { LeafModel, Stack } from './stack.ts';
 
 /** Transmission coefficients at one frequency, by path. */
 export interface LineResult {
@@ -32,44 +28,48 @@ const singleLeaf = (
   };
 };
 
+/** Diffuse transmission through the window: τd = Σ w·τ∞·σ, not above 1. */
+const windowMean = (grid: AngleGrid, tau: Float64Array, sigma: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < grid.count; i += 1) sum += (grid.transmission[i] ?? 0) * (tau[i] ?? 0) * (sigma[i] ?? 0);
+  return Math.min(1, sum);
+};
+
 /**
- * Transmission at one frequency.
- * @param prepared workspace of the stack
- * @param options angles, window, size
- * @param frequency f, Hz, > 0
+ * Transmission at one frequency through a part of a given size.
+ * @param stack leaves, gaps and the links of this size
+ * @param line what the stack does at every angle
+ * @param grid angles
+ * @param sigma radiation factor of the window at every angle
+ * @param size sides, m
  * @returns τ by path
  * @source see transmissionCoefficients
  */
 export const fieldLine = (
-  prepared: FieldWorkspace,
-  options: { readonly grid: AngleGrid; readonly window: WindowTable; readonly size: readonly [number, number] },
-  frequency: number,
+  stack: Stack,
+  line: AngularLine,
+  grid: AngleGrid,
+  sigma: Float64Array,
+  size: readonly [number, number],
 ): LineResult => {
-  const { stack } = prepared;
-  const { grid } = options;
-  fillRows(prepared, grid, frequency);
-  radiationRow(options.window, frequency, prepared.sigma);
-  const last = stack.leaves.length - 1;
-  const cavity = diffuseTransmission(prepared, grid, frequency, 0, last);
+  const { frequency } = line;
+  const cavity = windowMean(grid, line.tau, sigma);
   const only = stack.leaves[0];
-  if (last === 0 && only) return singleLeaf(only, cavity, frequency, options.size);
+  if (stack.leaves.length === 1 && only) return singleLeaf(only, cavity, frequency, size);
   let ratio = 1;
   let linkShare = 0;
   let perimeterShare = 0;
   stack.gaps.forEach((gap, i) => {
     const first = stack.leaves[i];
     const second = stack.leaves[i + 1];
-    const rowOne = prepared.leafRows[prepared.slots[i] ?? i];
-    const rowTwo = prepared.leafRows[prepared.slots[i + 1] ?? i + 1];
-    if (gap.links.length === 0 || !first || !second || !rowOne || !rowTwo) return;
-    const one = leafResponse(first, frequency, velocityResponse(grid, rowOne));
-    const two = leafResponse(second, frequency, rowOne === rowTwo ? one.velocity : velocityResponse(grid, rowTwo));
+    const joined = line.pairs[i];
+    if (!joined || !first || !second) return;
     const cut = 1 / (1 + (gapResonance(gap, first, second) / frequency) ** 4);
-    const pair = last === 1 ? cavity : diffuseTransmission(prepared, grid, frequency, i, i + 1);
+    const pair = joined.tau === line.tau ? cavity : windowMean(grid, joined.tau, sigma);
     let links = 0;
     let perimeter = 0;
     for (const link of gap.links) {
-      const tau = cut * linkTransmission(link, one, two, frequency);
+      const tau = cut * linkTransmission(link, joined.one, joined.two, frequency);
       if (link.path === 'links') links += tau;
       else perimeter += tau;
     }

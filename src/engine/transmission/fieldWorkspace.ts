@@ -17,8 +17,6 @@ export interface FieldWorkspace {
   readonly spare: GapRows;
   readonly p: Row;
   readonly v: Row;
-  readonly tau: Float64Array;
-  readonly sigma: Float64Array;
 }
 
 const newGap = (count: number): GapRows => ({ near: newRow(count), far: newRow(count), across: newRow(count) });
@@ -37,19 +35,18 @@ export const fieldWorkspace = (stack: Stack, count: number): FieldWorkspace => {
     spare: newGap(count),
     p: newRow(count),
     v: newRow(count),
-    tau: new Float64Array(count),
-    sigma: new Float64Array(count),
   };
 };
 
-/** Diffuse transmission of leaves `from` to `to`: τd = Σ w·τ∞·σ, not above 1. */
-export const diffuseTransmission = (
+/** τ∞ of leaves `from` to `to` at every angle. @param out result, one value an angle */
+export const planeRow = (
   prepared: FieldWorkspace,
   grid: AngleGrid,
   frequency: number,
   from: number,
   to: number,
-): number => {
+  out: Float64Array,
+): void => {
   const { stack, p, v } = prepared;
   startRow(grid, p, v);
   if (to === stack.leaves.length - 1 && from === 0 && stack.trailing.length > 0)
@@ -68,11 +65,7 @@ export const diffuseTransmission = (
   }
   if (from === 0 && to === stack.leaves.length - 1 && stack.leading.length > 0)
     throughGap(grid.count, prepared.leading, 0, 0, p, v);
-  planeTransmission(grid, p, v, prepared.tau);
-  let sum = 0;
-  for (let i = 0; i < grid.count; i += 1)
-    sum += (grid.transmission[i] ?? 0) * (prepared.tau[i] ?? 0) * (prepared.sigma[i] ?? 0);
-  return Math.min(1, sum);
+  planeTransmission(grid, p, v, out);
 };
 
 /** Impedances of all leaves and gaps at one frequency. */

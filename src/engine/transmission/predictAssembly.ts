@@ -4,10 +4,12 @@ import type { Assembly } from '../assembly/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
 import { angleGrid } from './angleGrid.ts';
 import type { AngleGrid } from './angleGrid.ts';
+import { angularField } from './angularField.ts';
+import type { AngularField } from './angularField.ts';
 import { besselTable } from './besselTable.ts';
 import { reductionCap } from './cap.ts';
 import { constructionClass } from './constructionClass.ts';
-import { transmissionCoefficients } from './diffuseField.ts';
+import { throughWindow } from './diffuseField.ts';
 import type { FieldResult } from './diffuseField.ts';
 import { heldTogether } from './heldTogether.ts';
 import type { HeldTogether } from './heldTogether.ts';
@@ -15,6 +17,7 @@ import { fineness, laboratorySize } from './laboratory.ts';
 import { leafSummaries } from './leafSummary.ts';
 import type { Prediction, Resolution, TransmissionPath } from './prediction.ts';
 import { ratingSpread, spreadOf } from './spread.ts';
+import type { Stack } from './stack.ts';
 import { stackOf } from './stackOf.ts';
 import { validityOf } from './validity.ts';
 import { SPLIT } from './windowSums.ts';
@@ -33,6 +36,21 @@ export interface Predictor {
 }
 
 const KEPT_WINDOWS = 40;
+/** Make-ups whose angular fields are kept: 1.7 MB each at full resolution, and the sizes of one come one after another. */
+const KEPT_FIELDS = 4;
+
+/** Remembers by key; the longest unused is forgotten first. */
+const createShelf = <T>(most: number) => {
+  const kept = new Map<string, T>();
+  return (key: string, make: () => T): T => {
+    const value = kept.get(key) ?? make();
+    kept.delete(key);
+    kept.set(key, value);
+    const oldest = kept.keys().next();
+    if (kept.size > most && !oldest.done) kept.delete(oldest.value);
+    return value;
+  };
+};
 
 const pathSum = (result: FieldResult, b: number): number =>
   (result.cavity[b] ?? 0) + (result.resonant[b] ?? 0) + (result.links[b] ?? 0) + (result.perimeter[b] ?? 0);
@@ -64,25 +82,13 @@ const PATH_NAMES: Record<TransmissionPath['key'], string> = {
  * @source see Predictor.predict
  */
 export const createPredictor = (): Predictor => {
-  const grids = new Map<number, AngleGrid>();
-  const windows = new Map<string, WindowTable>();
+  const grids = createShelf<AngleGrid>(8);
+  const windows = createShelf<WindowTable>(KEPT_WINDOWS);
+  const fields = createShelf<AngularField>(KEPT_FIELDS);
   const bessel = besselTable(SPLIT * 8.2);
-  const gridOf = (count: number): AngleGrid => {
-    const known = grids.get(count);
-    if (known) return known;
-    const grid = angleGrid(count);
-    grids.set(count, grid);
-    return grid;
-  };
-  const windowOf = (size: readonly [number, number], grid: AngleGrid): WindowTable => {
-    const key = `${size[0]} ${size[1]} ${grid.count}`;
-    const table = windows.get(key) ?? windowTable(size[0], size[1], grid, bessel);
-    windows.delete(key);
-    windows.set(key, table);
-    const oldest = windows.keys().next();
-    if (windows.size > KEPT_WINDOWS && !oldest.done) windows.delete(oldest.value);
-    return table;
-  };
+  const gridOf = (count: number): AngleGrid => grids(String(count), () => angleGrid(count));
+  const windowOf = (size: readonly [number, number], grid: AngleGrid): WindowTable =>
+    windows(`${size[0]} ${size[1]} ${grid.count}`, () => windowTable(size[0], size[1], grid, bessel));
 
   const predict = (assembly: Assembly, options: PredictOptions = {}): Prediction => {
     const structure = structureOf(assembly);
@@ -94,10 +100,19 @@ export const createPredictor = (): Predictor => {
     const [lines, angles] = fineness(structure, stack, resolution);
     const grid = gridOf(angles);
     const bands = THIRD_OCTAVES;
-    const field = { bands, lines, grid, window: windowOf(size, grid), size };
-    const result = transmissionCoefficients(stack, field);
+    const window = windowOf(size, grid);
+    const through = (part: string, built: Stack): FieldResult => {
+      const key = JSON.stringify([part, assembly.layers, lines, angles]);
+      return throughWindow(
+        built,
+        fields(key, () => angularField(built, bands, lines, grid)),
+        window,
+        size,
+      );
+    };
+    const result = through('apart', stack);
     const held = heldTogether(structure);
-    if (held) addHeldTogether(result, transmissionCoefficients(stackOf(held.structure, size), field), held, bands);
+    if (held) addHeldTogether(result, through('held', stackOf(held.structure, size)), held, bands);
     const cap = 10 ** (-reductionCap(structure) / 10);
     const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + cap));
     const R = tau.map((t) => -10 * Math.log10(t));

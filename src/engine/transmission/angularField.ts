@@ -1,0 +1,73 @@
+import { exactCentre } from '../quantities/index.ts';
+import type { AngleGrid } from './angleGrid.ts';
+import { fieldWorkspace, fillRows, planeRow } from './fieldWorkspace.ts';
+import type { FieldWorkspace } from './fieldWorkspace.ts';
+import { leafResponse } from './links.ts';
+import type { LeafResponse } from './links.ts';
+import { velocityResponse } from './rowAlgebra.ts';
+import type { Stack } from './stack.ts';
+
+/** Two leaves that something joins: τ∞ of the pair by itself, and how its leaves answer sound and force. */
+export interface AngularPair {
+  readonly tau: Float64Array;
+  readonly one: LeafResponse;
+  readonly two: LeafResponse;
+}
+
+/** What a stack does at one frequency whatever its size: τ∞ at every angle, of the whole and of each joined pair. */
+export interface AngularLine {
+  readonly frequency: number;
+  readonly tau: Float64Array;
+  /** per gap; null where nothing joins its leaves */
+  readonly pairs: readonly (AngularPair | null)[];
+}
+
+/** The lines of every band, and the grid they were worked out on. */
+export interface AngularField {
+  readonly grid: AngleGrid;
+  readonly bands: readonly (readonly AngularLine[])[];
+}
+
+const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: number): AngularLine => {
+  const { stack } = prepared;
+  fillRows(prepared, grid, frequency);
+  const last = stack.leaves.length - 1;
+  const tau = new Float64Array(grid.count);
+  planeRow(prepared, grid, frequency, 0, last, tau);
+  const pairs = stack.gaps.map((gap, i) => {
+    const first = stack.leaves[i];
+    const second = stack.leaves[i + 1];
+    const rowOne = prepared.leafRows[prepared.slots[i] ?? i];
+    const rowTwo = prepared.leafRows[prepared.slots[i + 1] ?? i + 1];
+    if (gap.links.length === 0 || !first || !second || !rowOne || !rowTwo) return null;
+    const one = leafResponse(first, frequency, velocityResponse(grid, rowOne));
+    const two = leafResponse(second, frequency, rowOne === rowTwo ? one.velocity : velocityResponse(grid, rowTwo));
+    if (last === 1) return { tau, one, two };
+    const pair = new Float64Array(grid.count);
+    planeRow(prepared, grid, frequency, i, i + 1, pair);
+    return { tau: pair, one, two };
+  });
+  return { frequency, tau, pairs };
+};
+
+/**
+ * The part of a prediction that does not know the size of the part: by far the most of the work, done once for the
+ * walls of one make-up and several sizes.
+ * @param stack leaves, gaps and links
+ * @param bands nominal third octaves, Hz
+ * @param lines lines in every band
+ * @param grid angles
+ * @returns τ∞ at every line and angle
+ * @source transfer matrices: Allard and Atalla (2009), ch. 11
+ */
+export const angularField = (stack: Stack, bands: readonly number[], lines: number, grid: AngleGrid): AngularField => {
+  const prepared = fieldWorkspace(stack, grid.count);
+  return {
+    grid,
+    bands: bands.map((band) =>
+      Array.from({ length: lines }, (_, i) =>
+        angularLine(prepared, grid, exactCentre(band) * 10 ** (((i + 0.5) / lines - 0.5) / 10)),
+      ),
+    ),
+  };
+};
