@@ -5,6 +5,7 @@ import { findNotJson } from './jsonValue.ts';
 import { migrate } from './migrations/migrate.ts';
 import { assemblyRules } from './rules/assemblyRules.ts';
 import { choiceRules } from './rules/choiceRules.ts';
+import { flankingRules } from './rules/flankingRules.ts';
 import { materialRules } from './rules/materialRules.ts';
 import { surfaceRules } from './rules/surfaceRules.ts';
 import { FORMAT, FORMAT_VERSION, projectSchema, type Project } from './schema.ts';
@@ -41,7 +42,7 @@ const listFaults = (document: Readonly<Record<string, unknown>>): readonly Fault
 /** Breaches of the rules across fields, as many as are listed; finding one more costs time. */
 function* firstFaults(project: Project): Generator<Fault> {
   let room = MOST_FAULTS;
-  for (const rule of [materialRules, assemblyRules, surfaceRules, choiceRules])
+  for (const rule of [materialRules, assemblyRules, surfaceRules, flankingRules, choiceRules])
     for (const found of rule(project)) {
       if (room <= 0) return;
       room -= 1;

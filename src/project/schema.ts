@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { assemblySchema } from './assemblySchema.ts';
 import { id, name, text } from './fields.ts';
+import { flankingSchema } from './flankingSchema.ts';
 import { materialSchema } from './materialSchema.ts';
 import { surfaceSchema } from './partSchema.ts';
 
@@ -24,6 +25,13 @@ export const projectSchema = v.strictObject({
   ),
   assemblies: v.record(id, assemblySchema),
   surfaces: v.pipe(v.array(surfaceSchema), v.maxLength(60)),
+  flanking: v.optional(
+    v.pipe(
+      v.array(flankingSchema),
+      v.maxLength(40),
+      v.description('ways along the building past the surfaces; none where the room stands by itself'),
+    ),
+  ),
   options: v.optional(
     v.pipe(
       v.array(optionSchema),
@@ -39,6 +47,7 @@ export const projectSchema = v.strictObject({
 export type Project = v.InferOutput<typeof projectSchema>;
 export type OptionEntry = v.InferOutput<typeof optionSchema>;
 
+export { flankingSchema, type FlankingEnd, type FlankingEntry } from './flankingSchema.ts';
 export { materialSchema, type MaterialEntry } from './materialSchema.ts';
 export {
   assemblySchema,

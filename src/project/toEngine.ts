@@ -5,6 +5,7 @@ import { candidatePrice } from './prices.ts';
 import type { CandidateEntry, MeasuredEntry, Project } from './schema.ts';
 import { sources } from './sources.ts';
 import { toAssembly } from './toAssembly.ts';
+import { toFlanking } from './toFlanking.ts';
 
 const MILLI = 1e-3;
 
@@ -68,10 +69,13 @@ const toSpectrum = (project: Project): Spectrum =>
 
 /** A checked project as everything that the evaluation needs to know, in SI. */
 export const toBuild = (project: Project): Build => ({
-  parts: project.surfaces.flatMap((surface) => [
-    toPart(project, surface, surface.id, netArea(surface)),
-    ...(surface.openings ?? []).map((opening) => toPart(project, opening, surface.id)),
-  ]),
+  parts: [
+    ...project.surfaces.flatMap((surface) => [
+      toPart(project, surface, surface.id, netArea(surface)),
+      ...(surface.openings ?? []).map((opening) => toPart(project, opening, surface.id)),
+    ]),
+    ...(project.flanking ?? []).map((path) => toFlanking(project, path)),
+  ],
   options: (project.options ?? []).map(({ id, name, swaps }) => ({ id, name, swaps })),
   source: toSpectrum(project),
 });

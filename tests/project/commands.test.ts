@@ -72,6 +72,21 @@ const changing: readonly Case[] = [
   ['removeCandidate', { part: 'gap', candidate: 'closed' }],
   ['setCandidate', { part: 'gap', candidate: 'closed', patch: { price_each: 50 } }],
   ['adoptCandidate', { part: 'gap', candidate: 'closed' }],
+  [
+    'addFlanking',
+    {
+      path: {
+        name: 'Roof boards into the barn',
+        kind: 'soffit-through',
+        past: 'north',
+        inside: { surface: 'roof' },
+        beyond: { assembly: 'wall-b' },
+        junction: 'lightweight',
+        run: 'straight',
+        length_m: 5.2,
+      },
+    },
+  ],
   ['addOption', { name: 'Seal and separate', swaps: { gap: 'narrow' } }],
   ['removeOption', { option: 'both' }],
   ['setOptionSwap', { option: 'both', part: 'gap', candidate: null }],
@@ -123,7 +138,12 @@ const frozen = (value: unknown): boolean =>
 describe('commands', () => {
   it('are all tried here', () => {
     const names = new Set<string>(changing.map(([name]) => name));
-    expect(Object.keys(commands).filter((name) => !names.has(name))).toEqual(['removeAssembly', 'removeMaterial']);
+    expect(Object.keys(commands).filter((name) => !names.has(name))).toEqual([
+      'setFlanking',
+      'removeFlanking',
+      'removeAssembly',
+      'removeMaterial',
+    ]);
   });
 
   it.each(changing.map((one) => [one[0], one] as const))(

@@ -69,6 +69,36 @@ export const junctionCurve = (element: FlankingElement): number[] => {
   });
 };
 
+/** The curves that R of a path is made of, dB per third octave. */
+export interface FlankingCurves {
+  /** R_i and R_j of the elements that carry the vibration */
+  readonly inside: readonly number[];
+  readonly beyond: readonly number[];
+  /** ΔR of what is built before them, together */
+  readonly improvement: readonly number[];
+  /** K_ij or Dv,n */
+  readonly junction: readonly number[];
+  readonly spread: readonly number[];
+  readonly extrapolated: readonly (string | null)[];
+}
+
+/** What R of a flanking path is made of. @param predict predicts an assembly as a laboratory would */
+export const flankingCurves = (element: FlankingElement, predict: Predictor): FlankingCurves => {
+  const [inside, beyond] = [carryingOf(element.inside, predict), carryingOf(element.beyond, predict)];
+  return {
+    inside: inside.R,
+    beyond: beyond.R,
+    improvement: inside.improvement.map((gain, b) => gain + (beyond.improvement[b] ?? 0)),
+    junction: junctionCurve(element),
+    spread: THIRD_OCTAVES.map((_, b) =>
+      Math.hypot((inside.spread[b] ?? 0) / 2, (beyond.spread[b] ?? 0) / 2, JUNCTION_SPREAD),
+    ),
+    extrapolated: THIRD_OCTAVES.map(
+      (band, b) => inside.doubts[b] ?? beyond.doubts[b] ?? (band < LOW ? LOW_DOUBT : null),
+    ),
+  };
+};
+
 /**
  * What one flanking path lets through: S·τ = l0·l_ij·10^(−((R_i + R_j)/2 + ΔR + K_ij)/10), which does not depend on the
  * part it goes past. Of a lined wall or slab the heavy leaf carries, and the lining is its ΔR.
@@ -85,31 +115,25 @@ export const flankingTransmission = (
   separating: number,
   predict: Predictor,
 ): PartTransmission => {
-  const [inside, beyond] = [carryingOf(element.inside, predict), carryingOf(element.beyond, predict)];
-  const junction = junctionCurve(element);
+  const { inside, beyond, improvement, junction, spread, extrapolated } = flankingCurves(element, predict);
   const R = THIRD_OCTAVES.map((_, b) =>
     flankingReduction(
       {
-        first: inside.R[b] ?? 0,
-        second: beyond.R[b] ?? 0,
+        first: inside[b] ?? 0,
+        second: beyond[b] ?? 0,
         junction: junction[b] ?? 0,
         length: element.length,
-        improvement: (inside.improvement[b] ?? 0) + (beyond.improvement[b] ?? 0),
+        improvement: improvement[b] ?? 0,
       },
       separating,
     ),
-  );
-  const spread = THIRD_OCTAVES.map((_, b) =>
-    Math.hypot((inside.spread[b] ?? 0) / 2, (beyond.spread[b] ?? 0) / 2, JUNCTION_SPREAD),
   );
   return {
     area: 0,
     reference: separating,
     openArea: R.map((value) => separating * toTransmission(value)),
     spread,
-    extrapolated: THIRD_OCTAVES.map(
-      (band, b) => inside.doubts[b] ?? beyond.doubts[b] ?? (band < LOW ? LOW_DOUBT : null),
-    ),
+    extrapolated,
     ratings: rateThirdOctaves({ bands: THIRD_OCTAVES, values: R }),
     ratingSpread: JUNCTION_SPREAD,
     surfaceMass: null,

@@ -24,5 +24,6 @@ export { apparentReduction, flankingReduction, situFlankingReduction } from './f
 export { absorptionLength, situLossFactor, situVelocityDifference, structuralReverberation } from './flankingSitu.ts';
 export type { ResilientLining } from './flankingLining.ts';
 export { liningImprovement, liningResonance, pathImprovement } from './flankingLining.ts';
-export { carriedMass, junctionCurve } from './flankingTransmission.ts';
+export type { FlankingCurves } from './flankingTransmission.ts';
+export { carriedMass, flankingCurves, junctionCurve } from './flankingTransmission.ts';
 export { followSwaps } from './flankingFollow.ts';

@@ -53,12 +53,18 @@ export const setAssemblyPrice = command<{
 
 /** Names of the parts and candidates that use an assembly. */
 export const usersOfAssembly = (project: Project, id: string): readonly string[] =>
-  partsOf(project).flatMap((part) => [
-    ...(isPanel(part) && part.assembly === id ? [part.name] : []),
-    ...(part.candidates ?? [])
-      .filter((candidate) => candidate.assembly === id)
-      .map((candidate) => `the candidate ${candidate.name} of ${part.name}`),
-  ]);
+  partsOf(project)
+    .flatMap((part) => [
+      ...(isPanel(part) && part.assembly === id ? [part.name] : []),
+      ...(part.candidates ?? [])
+        .filter((candidate) => candidate.assembly === id)
+        .map((candidate) => `the candidate ${candidate.name} of ${part.name}`),
+    ])
+    .concat(
+      (project.flanking ?? [])
+        .filter(({ inside, beyond }) => [inside.assembly, beyond.assembly].includes(id))
+        .map((path) => path.name),
+    );
 
 export const removeAssembly = command<{ assembly: string }>('Remove a make-up', (project, { assembly }) => {
   const gone = assemblyOf(project, assembly);

@@ -1,6 +1,7 @@
 import { applyRemedy } from './applyRemedy.ts';
 import * as assembly from './assemblyCommands.ts';
 import type { Command } from './command.ts';
+import * as flanking from './flankingCommands.ts';
 import * as layer from './layerCommands.ts';
 import * as material from './materialCommands.ts';
 import * as opening from './openingCommands.ts';
@@ -33,6 +34,9 @@ const table = {
   removeCandidate: part.removeCandidate,
   setCandidate: part.setCandidate,
   adoptCandidate: part.adoptCandidate,
+  addFlanking: flanking.addFlanking,
+  setFlanking: flanking.setFlanking,
+  removeFlanking: flanking.removeFlanking,
   addOption: option.addOption,
   removeOption: option.removeOption,
   setOptionSwap: option.setOptionSwap,

@@ -3,6 +3,7 @@ import { partsOf } from '../parts.ts';
 import type { SurfaceEntry } from '../schema.ts';
 import { surfaceOf, withoutSwaps, withSurface } from './change.ts';
 import { command } from './command.ts';
+import { withoutFlanking } from './flankingCommands.ts';
 import { patched, type Patch } from './patch.ts';
 
 /** A surface or opening to be added; without an id it gets one from its name. */
@@ -18,11 +19,15 @@ export const addSurface = command<{ surface: New<SurfaceEntry> }>(
   },
 );
 
+/** Paths along or past the surface go with it. */
 export const removeSurface = command<{ surface: string }>('Remove a surface', (project, args) => {
   const gone = surfaceOf(project, args.surface);
   const ids = [gone, ...(gone.openings ?? [])].map((part) => part.id);
   const next = patched(project, { surfaces: project.surfaces.filter((surface) => surface !== gone) });
-  return withoutSwaps(next, (part) => ids.includes(part));
+  const alone = withoutFlanking(next, ({ past, inside, beyond }) =>
+    [past, inside.surface, beyond.surface].includes(gone.id),
+  );
+  return withoutSwaps(alone, (part) => ids.includes(part));
 });
 
 /** Changes name, kind, sizes or side; an assembly given takes the place of a curve and the other way round. */

@@ -5,7 +5,8 @@ import type { Project } from '../../project/schema.ts';
 import { sources } from '../../project/sources.ts';
 import { toBuild } from '../../project/toEngine.ts';
 import type { Explained } from '../protocol.ts';
-import { SHELL_TAKEN, shellOf } from './shellWorking.ts';
+import { flankingLines } from './flankingLines.ts';
+import { shellOf, shellTaken } from './shellWorking.ts';
 import { figure, likely, ratio, signed } from './wording.ts';
 
 type Figure = Extract<Explained, { kind: 'part' }>['figure'];
@@ -64,8 +65,11 @@ export const partWorking = (evaluator: Evaluator, project: Project, id: string, 
     title: which === 'share' ? `Share of ${part.name} in what gets out` : `The whole if ${part.name} were perfect`,
     value:
       which === 'share' ? `${figure(100 * part.share, 0)} %` : gain === null ? 'not rated' : `${signed(gain)} dB Rw`,
-    lines: which === 'share' ? shareLines(project, shell, part) : perfectLines(shell, part),
-    assumptions: SHELL_TAKEN,
+    lines:
+      which === 'share'
+        ? [...flankingLines(evaluator, project, id), ...shareLines(project, shell, part)]
+        : perfectLines(shell, part),
+    assumptions: shellTaken(project),
     likelyError: `${likely(shell.ratingSpread, 'the rating of this shell')} Which part comes first is surer than the figures, unless two are close.`,
   };
 };

@@ -24,8 +24,10 @@ export const shellOf = (evaluator: Evaluator, project: Project): ShellResult => 
 };
 
 /** What every figure of a shell takes for granted. */
-export const SHELL_TAKEN: readonly string[] = [
-  'sound goes through the parts only, not round them along floors, roofs or ground (flanking)',
+export const shellTaken = (project: Project): readonly string[] => [
+  project.flanking?.length
+    ? 'of the ways round the parts (flanking) only the ones in the list; any other is left out'
+    : 'sound goes through the parts only, not round them along floors, roofs or ground (flanking)',
   'the sound inside meets all parts alike',
   'each part at its own size, sealed where no gap is drawn',
 ];
@@ -54,7 +56,7 @@ export const shellWorking = (evaluator: Evaluator, project: Project, which: Figu
     title: `${TITLES[which]} of the whole shell`,
     value,
     lines: [compositeLine(shell), ...lines],
-    assumptions: SHELL_TAKEN,
+    assumptions: shellTaken(project),
     likelyError:
       which === 'bass' ? likely(low, 'one band near 63 Hz of this shell') : likely(shell.ratingSpread, 'this shell'),
   };

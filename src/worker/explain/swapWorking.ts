@@ -4,7 +4,7 @@ import type { PartResult, ShellResult } from '../../engine/shell/index.ts';
 import { commands } from '../../project/commands/index.ts';
 import { findPart } from '../../project/parts.ts';
 import type { Project } from '../../project/schema.ts';
-import { SHELL_TAKEN, shellOf } from './shellWorking.ts';
+import { shellOf, shellTaken } from './shellWorking.ts';
 import { figure, likely, ratio, signed } from './wording.ts';
 
 const SOURCE = 'EN 12354-3:2000, clause 4';
@@ -69,7 +69,7 @@ export const swapWorking = (evaluator: Evaluator, project: Project, id: string, 
           ]
         : []),
     ],
-    assumptions: [...SHELL_TAKEN, 'this change alone; gains of several changes do not add up'],
+    assumptions: [...shellTaken(project), 'this change alone; gains of several changes do not add up'],
     likelyError: `${likely(after.ratingSpread, 'the rating of the changed shell')} A difference between two predictions of one build is surer than either.`,
   };
 };
