@@ -1,21 +1,11 @@
-import { octaveReduction } from '../../../src/engine/quantities/index.ts';
 import type { ShellResult } from '../../../src/engine/shell/index.ts';
-import {
-  isPanel,
-  isSurface,
-  netArea,
-  outlineArea,
-  partsOf,
-  surfaceOfOpening,
-  type PartEntry,
-} from '../../../src/project/parts.ts';
+import { isPanel, isSurface, type PartEntry } from '../../../src/project/parts.ts';
 import type { Project } from '../../../src/project/schema.ts';
 import type { TableContent } from '../../actions/csvFile.ts';
-import { placeOpenings } from '../../drawings/netOpenings.ts';
 import { PART_KINDS } from '../../text/kindNames.ts';
+import { OCTAVE_COLUMNS, partRows } from './partRows.ts';
 import { sizeColumns } from './sizeFields.ts';
 
-const OCTAVES = [63, 125, 250, 500, 1000, 2000, 4000];
 const tenth = (value: number | null): number | null => (value === null ? null : Math.round(value * 10) / 10);
 
 const madeOf = (project: Project, part: PartEntry): string | null => {
@@ -38,29 +28,24 @@ export const partTableContent = (project: Project, shell: ShellResult | null): T
     'from below_m',
     'area_m2',
     'share',
-    ...OCTAVES.map((octave) => `R_${octave}_Hz_dB`),
+    ...OCTAVE_COLUMNS.map((octave) => `R_${octave}_Hz_dB`),
   ],
-  rows: partsOf(project).map((part) => {
-    const surface = isSurface(part) ? null : surfaceOfOpening(project, part.id);
-    const placed = surface ? placeOpenings(surface).find((it) => it.id === part.id) : undefined;
-    const result = shell?.parts.find((it) => it.id === part.id);
-    const sizes = sizeColumns(part).map((field) =>
-      field?.value == null ? null : field.unit === 'm' ? Math.round(field.value * 1000) : field.value,
-    );
-    const made = madeOf(project, part);
+  rows: partRows(project, shell).map(({ part, surface, placed, area, share, R }) => {
+    const sizes = sizeColumns(part).map((field) => {
+      const value = field?.value ?? null;
+      return value !== null && field?.unit === 'm' ? Math.round(value * 1000) : value;
+    });
     return [
       part.name,
       PART_KINDS[part.kind],
-      surface?.name ?? null,
-      made,
+      isSurface(part) ? null : (surface?.name ?? null),
+      madeOf(project, part),
       ...sizes,
       placed?.u ?? null,
       placed?.v ?? null,
-      isPanel(part) ? Math.round((isSurface(part) ? netArea(part) : outlineArea(part)) * 100) / 100 : null,
-      result ? Math.round(result.share * 1000) / 1000 : null,
-      ...OCTAVES.map((octave) =>
-        shell && result && isPanel(part) ? tenth(octaveReduction(shell.bands, result.R, octave)) : null,
-      ),
+      area === null ? null : Math.round(area * 100) / 100,
+      share === null ? null : Math.round(share * 1000) / 1000,
+      ...R.map(tenth),
     ];
   }),
 });
