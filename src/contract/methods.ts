@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { predictResult, rateResult, shellResult } from './results.ts';
+import { boxResult, predictResult, rateResult, shellResult } from './results.ts';
 
 /** Everything that can be asked of the program: one row a method. Client, dispatcher and help derive from it. */
 
@@ -110,6 +110,12 @@ export const methods = {
     shellResult,
   ),
   rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), rateResult),
+  box: method(
+    'query',
+    'Transmission loss of one baffled ventilation box by wave solution',
+    v.strictObject({ document }),
+    boxResult,
+  ),
 } as const;
 
 export type Methods = typeof methods;

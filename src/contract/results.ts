@@ -49,3 +49,11 @@ export const shellResult = v.strictObject({
 });
 
 export const rateResult = v.strictObject({ ratings });
+
+/** Transmission loss of a baffled box; unknowns of its grid. */
+export const boxResult = v.strictObject({
+  bands_Hz: figures,
+  TL_plane_dB: figures,
+  TL_multimode_dB: figures,
+  unknowns: v.number(),
+});

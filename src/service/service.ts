@@ -2,6 +2,7 @@ import { Refusal } from '../contract/client.ts';
 import { createDispatcher, type Dispatcher } from '../contract/dispatcher.ts';
 import { createEvaluator, type Evaluator } from '../engine/evaluate.ts';
 import { acousticHandlers } from './handlers/acousticHandlers.ts';
+import { boxHandlers } from './handlers/boxHandlers.ts';
 import { exampleHandlers } from './handlers/exampleHandlers.ts';
 import { projectHandlers } from './handlers/projectHandlers.ts';
 import type { Ports, Store } from './ports.ts';
@@ -20,6 +21,7 @@ export const createService = (ports: Ports, evaluator: Evaluator = createEvaluat
       ...projectHandlers(store),
       ...exampleHandlers(ports.examples, store),
       ...acousticHandlers(evaluator),
+      ...boxHandlers,
     },
     ports.onFault,
   );

@@ -152,32 +152,54 @@ const updateColumns = (
     }
   }
   heads.fill(0, active * 2 * PANEL, (active + 1) * 2 * PANEL);
-  for (let j = rows; j < span; j += 1) {
+  for (let j = rows; j < span; j += 2) {
     const left = j * stride + 2 * PANEL;
     for (let c = 0; c < active; c += 2) {
       const head = c * 2 * PANEL;
-      let ar = 0;
-      let ai = 0;
-      let br = 0;
-      let bi = 0;
+      let aar = 0;
+      let aai = 0;
+      let abr = 0;
+      let abi = 0;
+      let bar = 0;
+      let bai = 0;
+      let bbr = 0;
+      let bbi = 0;
       for (let p = 0; p < rows; p += 1) {
-        const lr = panel[left + p] ?? 0;
-        const li = panel[left + PANEL + p] ?? 0;
-        const yar = heads[head + p] ?? 0;
-        const yai = heads[head + PANEL + p] ?? 0;
-        const ybr = heads[head + 2 * PANEL + p] ?? 0;
-        const ybi = heads[head + 3 * PANEL + p] ?? 0;
-        ar += lr * yar - li * yai;
-        ai += lr * yai + li * yar;
-        br += lr * ybr - li * ybi;
-        bi += lr * ybi + li * ybr;
+        const l = left + p;
+        const h = head + p;
+        const lar = panel[l] ?? 0;
+        const lai = panel[l + PANEL] ?? 0;
+        const lbr = panel[l + 4 * PANEL] ?? 0;
+        const lbi = panel[l + 5 * PANEL] ?? 0;
+        const yar = heads[h] ?? 0;
+        const yai = heads[h + PANEL] ?? 0;
+        const ybr = heads[h + 2 * PANEL] ?? 0;
+        const ybi = heads[h + 3 * PANEL] ?? 0;
+        aar += lar * yar - lai * yai;
+        aai += lar * yai + lai * yar;
+        abr += lar * ybr - lai * ybi;
+        abi += lar * ybi + lai * ybr;
+        bar += lbr * yar - lbi * yai;
+        bai += lbr * yai + lbi * yar;
+        bbr += lbr * ybr - lbi * ybi;
+        bbi += lbr * ybi + lbi * ybr;
       }
       const at = (first + j) * count + c;
-      re[at] = (re[at] ?? 0) - ar;
-      im[at] = (im[at] ?? 0) - ai;
-      if (c + 1 < active) {
-        re[at + 1] = (re[at + 1] ?? 0) - br;
-        im[at + 1] = (im[at + 1] ?? 0) - bi;
+      const below = at + count;
+      const more = c + 1 < active;
+      re[at] = (re[at] ?? 0) - aar;
+      im[at] = (im[at] ?? 0) - aai;
+      if (more) {
+        re[at + 1] = (re[at + 1] ?? 0) - abr;
+        im[at + 1] = (im[at + 1] ?? 0) - abi;
+      }
+      if (j + 1 < span) {
+        re[below] = (re[below] ?? 0) - bar;
+        im[below] = (im[below] ?? 0) - bai;
+        if (more) {
+          re[below + 1] = (re[below + 1] ?? 0) - bbr;
+          im[below + 1] = (im[below + 1] ?? 0) - bbi;
+        }
       }
     }
   }

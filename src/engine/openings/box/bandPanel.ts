@@ -26,11 +26,11 @@ export const panelOf = (
       const l = p * stride + 2 * PANEL + q;
       const lr = panel[l] ?? 0;
       const li = panel[l + PANEL] ?? 0;
+      const above = (first + q) * width - q;
       const last = Math.min(q + width, span);
       for (let k = p; k < last; k += 1) {
-        const u = k * stride + q;
-        const ur = panel[u] ?? 0;
-        const ui = panel[u + PANEL] ?? 0;
+        const ur = re[above + k] ?? 0;
+        const ui = im[above + k] ?? 0;
         re[row + k] = (re[row + k] ?? 0) - (lr * ur - li * ui);
         im[row + k] = (im[row + k] ?? 0) - (lr * ui + li * ur);
       }

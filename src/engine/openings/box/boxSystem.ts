@@ -5,7 +5,7 @@ import { backSubstitute, mixedColumns } from './bandBack.ts';
 import type { NodalField } from './bandBack.ts';
 import { bandFactor } from './bandFactor.ts';
 import type { BandMatrix } from './bandFactor.ts';
-import type { BoxMesh } from './boxMesh.ts';
+import type { BoxMesh, FillingEntries } from './boxMesh.ts';
 import { denseMatrix } from './denseSolve.ts';
 import { fillingFluid } from './fillingFluid.ts';
 import type { Fluid } from './fluid.ts';
@@ -23,13 +23,36 @@ export interface BoxSystem {
   readonly height: number;
 }
 
-/** A solved frequency; a field is made on demand from the factors. */
+/** pᴴ·K·p and pᴴ·M·p of one filling. */
+export interface Quadratic {
+  readonly stiffness: number;
+  readonly mass: number;
+}
+
+/** A solved frequency; what is inside is made on demand from the factors. */
 export interface SolvedLine {
   readonly scattering: Scattering;
   readonly fluids: readonly Fluid[];
-  /** pressure when the given mode (place in the list of modes) arrives with unit amplitude */
+  /** of each filling, when the given mode (place in the list of modes) arrives with unit amplitude */
+  readonly quadratics: (arrives: number) => readonly Quadratic[];
+}
+
+/** Also the pressure itself. */
+export interface DirectLine extends SolvedLine {
   readonly field: (arrives: number) => NodalField;
 }
+
+/** pᴴ·A·p of a real symmetric matrix given by its upper entries. */
+const quadratic = ({ row, column }: FillingEntries, value: Float64Array, { re, im }: NodalField): number => {
+  let sum = 0;
+  for (let n = 0; n < value.length; n += 1) {
+    const i = row[n] ?? 0;
+    const j = column[n] ?? 0;
+    const product = (re[i] ?? 0) * (re[j] ?? 0) + (im[i] ?? 0) * (im[j] ?? 0);
+    sum += (i === j ? 1 : 2) * (value[n] ?? 0) * product;
+  }
+  return sum;
+};
 
 /** Room for one factorisation, used again for every frequency. */
 export const bandRoom = ({ unknowns, halfBandwidth }: BoxMesh): BandMatrix => ({
@@ -45,7 +68,7 @@ export const bandRoom = ({ unknowns, halfBandwidth }: BoxMesh): BandMatrix => ({
  * @param frequency f, Hz, > 0
  * @param room from bandRoom; overwritten, so that fields must be asked for before the next frequency
  */
-export const solveLine = (system: BoxSystem, frequency: number, room: BandMatrix): SolvedLine => {
+export const solveLine = (system: BoxSystem, frequency: number, room: BandMatrix): DirectLine => {
   const { mesh, ports, height } = system;
   const omega = 2 * Math.PI * frequency;
   const fluids = mesh.grid.fillings.map((filling) => fillingFluid(filling, frequency));
@@ -73,5 +96,12 @@ export const solveLine = (system: BoxSystem, frequency: number, room: BandMatrix
     backSubstitute(room, inverse, x);
     return x;
   };
-  return { scattering: solved, fluids, field };
+  const quadratics = (arrives: number): Quadratic[] => {
+    const p = field(arrives);
+    return mesh.entries.map((entries) => ({
+      stiffness: quadratic(entries, entries.stiffness, p),
+      mass: quadratic(entries, entries.mass, p),
+    }));
+  };
+  return { scattering: solved, fluids, field, quadratics };
 };

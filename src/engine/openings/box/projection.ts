@@ -40,13 +40,3 @@ export const projected = (basis: Basis, places: Places, value: Float64Array): Fl
 /** Vᵀ·Φ of a port shape. */
 export const projectedShape = (basis: Basis, { node, value }: PortShape): Float64Array =>
   Float64Array.from(basis, (v) => value.reduce((sum, it, n) => sum + it * (v[node[n] ?? 0] ?? 0), 0));
-
-/** V·c. */
-export const expanded = (basis: Basis, coordinates: Float64Array): Float64Array => {
-  const out = new Float64Array(basis[0]?.length ?? 0);
-  basis.forEach((v, k) => {
-    const c = coordinates[k] ?? 0;
-    for (let i = 0; i < out.length; i += 1) out[i] = (out[i] ?? 0) + c * (v[i] ?? 0);
-  });
-  return out;
-};

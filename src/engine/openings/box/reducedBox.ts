@@ -5,12 +5,12 @@ import type { NodalField } from './bandBack.ts';
 import { bandFactor } from './bandFactor.ts';
 import type { BandMatrix } from './bandFactor.ts';
 import type { Basis } from './basis.ts';
-import type { BoxSystem, SolvedLine } from './boxSystem.ts';
+import type { BoxSystem, Quadratic, SolvedLine } from './boxSystem.ts';
 import { denseMatrix } from './denseSolve.ts';
 import { fillingFluid } from './fillingFluid.ts';
 import { portModes } from './portModes.ts';
 import type { PortMode } from './portModes.ts';
-import { expanded, projected, projectedShape } from './projection.ts';
+import { projected, projectedShape } from './projection.ts';
 import type { Scattering } from './scattering.ts';
 
 /** A box projected once on a basis of its own solutions: any frequency between them is a small dense system. */
@@ -37,6 +37,20 @@ const addOuter = ({ size, re, im }: BandMatrix, phi: Float64Array, { re: fr, im:
 };
 
 const along = (a: Float64Array, b: Float64Array): number => a.reduce((sum, it, i) => sum + it * (b[i] ?? 0), 0);
+
+/** xᴴ·A·x of a real symmetric matrix in band form of full width. */
+const quadratic = (A: Float64Array, { re, im }: NodalField): number => {
+  const order = re.length;
+  let sum = 0;
+  for (let i = 0; i < order; i += 1) {
+    const row = i * (order - 1);
+    const [own, other] = [re[i] ?? 0, im[i] ?? 0];
+    let right = 0;
+    for (let k = i + 1; k < order; k += 1) right += (A[row + k] ?? 0) * (own * (re[k] ?? 0) + other * (im[k] ?? 0));
+    sum += (A[row + i] ?? 0) * (own * own + other * other) + 2 * right;
+  }
+  return sum;
+};
 
 /** target += factor·source. */
 const addScaled = (target: Float64Array, source: Float64Array, factor: number): void => {
@@ -134,12 +148,12 @@ export const reducedBox = (system: BoxSystem, basis: Basis): ReducedBox => {
       });
     });
     const scattering: Scattering = { modes, S };
-    const field = (arrives: number): NodalField => {
+    const quadratics = (arrives: number): Quadratic[] => {
       const x = coordinates[arriving.indexOf(arrives)];
       if (x === undefined) throw new RangeError(`arriving mode must travel, got mode ${arrives}`);
-      return { re: expanded(basis, x.re), im: expanded(basis, x.im) };
+      return parts.map(({ stiffness, mass }) => ({ stiffness: quadratic(stiffness, x), mass: quadratic(mass, x) }));
     };
-    return { scattering, fluids, field };
+    return { scattering, fluids, quadratics };
   };
   return { order, solve };
 };
