@@ -1,6 +1,6 @@
 import type { PartKind } from '../../src/engine/shell/index.ts';
 
-export const PART_KINDS: Readonly<Record<PartKind | 'flanking', string>> = {
+export const PART_KINDS: Readonly<Record<PartKind, string>> = {
   wall: 'Wall',
   roof: 'Roof',
   ceiling: 'Ceiling',
