@@ -39,8 +39,20 @@ export interface OptionResult {
   readonly limiting: string | null;
 }
 
+/** The change to make first, and why it is that one. */
+export interface NextStep {
+  readonly part: string;
+  readonly candidate: string;
+  /**
+   * `money`: buys most for its money of all that gain about 1 dB or more; `no-prices`: gains most, where none of those
+   * has a price; `all-small`: gains most, where none gains as much
+   */
+  readonly reason: 'money' | 'no-prices' | 'all-small';
+}
+
 export interface PlanResult {
   /** ranked by energy gain, best first; the view may sort by any column */
   readonly rungs: readonly Rung[];
+  readonly next: NextStep | null;
   readonly options: readonly OptionResult[];
 }

@@ -68,6 +68,38 @@ describe('the ladder', () => {
   });
 });
 
+describe('the next step', () => {
+  const priced = (materials: number): PartPrice => ({ materials, labour: null, illustrative: false });
+  const leaky = (candidates: readonly Candidate[]): Part => ({ ...part('door', 2, level(30), 'door'), candidates });
+  const next = (candidates: readonly Candidate[]) => plan([part('wall', 40, level(55)), leaky(candidates)]).next;
+
+  it('buys most for its money of the changes that gain about 1 dB or more, not the largest gain', () => {
+    const dear = candidate('new door', 50, priced(2000));
+    const cheap = candidate('seal', 36, priced(40));
+    expect(next([dear, cheap])).toEqual({ part: 'door', candidate: 'seal', reason: 'money' });
+  });
+  it('does not fall for a cheap change that nobody hears', () => {
+    const trifle = candidate('paint', 30.3, priced(1));
+    expect(next([trifle, candidate('new door', 50, priced(2000))])?.candidate).toBe('new door');
+  });
+  it('takes the largest gain, and says so, without prices or without a change that gains 1 dB', () => {
+    expect(next([candidate('seal', 36), candidate('new door', 50)])).toEqual({
+      part: 'door',
+      candidate: 'new door',
+      reason: 'no-prices',
+    });
+    expect(next([candidate('paint', 30.3, priced(1)), candidate('varnish', 30.5, priced(9))])).toEqual({
+      part: 'door',
+      candidate: 'varnish',
+      reason: 'all-small',
+    });
+  });
+  it('is none where nothing helps', () => {
+    expect(next([])).toBeNull();
+    expect(next([candidate('worse', 20, priced(1))])).toBeNull();
+  });
+});
+
 describe('options', () => {
   const both: Option = { id: 'both', name: 'Door and wall', swaps: { wall: 'second board', door: 'heavy door' } };
   it('several swaps at once equal the shell built that way, and their costs add', () => {

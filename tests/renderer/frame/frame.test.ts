@@ -75,7 +75,8 @@ describe('the strip', () => {
     render(Strip);
     const shows = screen.getAllByRole('button', { name: 'Show it' });
     await fireEvent.click(shows.at(-1) ?? document.body);
-    expect(studio.selectedPart).toBe(plan.rungs[0]?.part);
+    expect(studio.selectedPart).toBe(plan.next?.part);
+    expect(screen.getByText(/the most for its money|the largest gain/)).toBeTruthy();
     expect(studio.station).toBe('layOut');
   });
 
