@@ -15,7 +15,7 @@ const LATENT_PER_GRAM = 2450;
  * @param temperature °C, −40 to 60
  * @throws RangeError outside the range
  * @source Magnus' formula; within 0.4 % of ASHRAE's values from 5 to 50 °C
- * @example saturationPressure(25) // 3161
+ * @example saturationPressure(25) // 3163
  */
 export const saturationPressure = (temperature: number): number => {
   requireWithin('temperature', temperature, -40, 60, '°C');

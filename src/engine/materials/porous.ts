@@ -29,7 +29,7 @@ export interface EquivalentFluid {
  * @returns effective density and wavenumber
  * @validity 0.01 < Y < 1 in the fitted data; used outside it because it tends to sensible limits
  * @source Miki, J. Acoust. Soc. Jpn (E) 11 (1990) 19-24, eqs 30-34
- * @example mikiFluid(500, 8000).wavenumber.re // 15.2 with a limp frame of 16 kg/m³ the same
+ * @example mikiFluid(500, 8000).wavenumber.re // 14.7
  */
 export const mikiFluid = (frequency: number, airflowResistivity: number): EquivalentFluid => {
   const omega = 2 * Math.PI * frequency;

@@ -57,7 +57,7 @@ export const situFlankingReduction = (
  * @returns R', dB, not above the least of them
  * @throws RangeError without a way
  * @source EN 12354-1:2000, 4.1
- * @example apparentReduction([57, 65.5, 66, 66]) // 55.7
+ * @example apparentReduction([57, 65.5, 66, 66]) // 55.6
  */
 export const apparentReduction = (ways: readonly number[]): number => {
   if (ways.length === 0) throw new RangeError('ways must be at least one, got none');

@@ -34,7 +34,7 @@ const TERMS = 60;
  * @param height H, m, > 0
  * @validity below c/2H
  * @source layer modes of a disc source in a flat space, derived from the Green function
- * @example faceEndLength(0.012272, 0.15) // 0.0137
+ * @example faceEndLength(0.012272, 0.15) // 0.0275
  */
 export const faceEndLength = (area: number, height: number): number => {
   const radius = Math.sqrt(area / Math.PI);

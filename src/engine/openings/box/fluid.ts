@@ -28,7 +28,7 @@ export const airFluid: Fluid = {
  * @validity fitted for f/σ > 0.01; extrapolated below
  * @source Miki, J. Acoust. Soc. Jpn (E) 11 (1990) 19-24. The same regression as the cavity absorbers', whose
  * coefficients are rounded at another place: up to 0.2 % apart, which a box of 100 dB would show as 0.2 dB
- * @example porousFluid(1000, 10_000).compressibility.re // 9.0e-6
+ * @example porousFluid(1000, 10_000).compressibility.re // 8.1e-6
  */
 export const porousFluid = (frequency: number, airflowResistivity: number): Fluid => {
   const omega = 2 * Math.PI * frequency;
