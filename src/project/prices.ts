@@ -1,4 +1,6 @@
+import frames from '../../assets/prices/frames.json' with { type: 'json' };
 import type { PartPrice } from '../engine/shell/index.ts';
+import { frameRows } from './frameRows.ts';
 import { findMaterial } from './library.ts';
 import type { AssemblyEntry, CandidateEntry, LayerEntry, Project } from './schema.ts';
 
@@ -7,23 +9,36 @@ interface Material {
   readonly illustrative: boolean;
 }
 
-/** Price of one layer per m²; illustrative where it comes from the library. A rigid bond, bars and studs cost nothing here. */
-const layerPrice = (project: Project, layer: LayerEntry): Material => {
-  const piece = layer.kind === 'cavity' ? layer.fill : layer;
+/** Illustrative price of the studs, bars or clips in a cavity per m²; 0 without them. */
+const framePrice = (project: Project, layers: readonly LayerEntry[], index: number): number => {
+  const layer = layers[index];
+  const frame = layer?.kind === 'cavity' ? layer.frame : undefined;
+  if (!frame) return 0;
+  const rows = frameRows(project, layers, index);
+  const stud = frame.stud === 'none' ? 0 : frames.studs[frame.stud].price_per_m2;
+  const fixing = frame.fixing === 'direct' ? 0 : frames.fixings[frame.fixing].price_per_m2;
+  return (Number(rows?.room ?? false) + Number(rows?.outside ?? false)) * stud + fixing;
+};
+
+/** Price of one layer per m²; illustrative where it comes from the library. A rigid bond costs nothing here. */
+const layerPrice = (project: Project, layers: readonly LayerEntry[], index: number): Material => {
+  const layer = layers[index];
+  const frame = framePrice(project, layers, index);
+  const piece = layer?.kind === 'cavity' ? layer.fill : layer;
   const entry = piece && findMaterial(project, piece.material);
-  if (!piece || !entry) return { price: 0, illustrative: false };
+  if (!piece || !entry) return { price: frame, illustrative: frame > 0 };
   const { price_per_m3: price } = entry;
   if (price === undefined) return { price: null, illustrative: false };
   return {
-    price: (price * piece.thickness_mm) / 1000,
-    illustrative: !Object.hasOwn(project.materials ?? {}, piece.material),
+    price: (price * piece.thickness_mm) / 1000 + frame,
+    illustrative: frame > 0 || !Object.hasOwn(project.materials ?? {}, piece.material),
   };
 };
 
 /** Price of an assembly's material per m²: the user's own, or else its layers' added up; null where one has no price. */
 export const assemblyPrice = (project: Project, assembly: AssemblyEntry): Material => {
   if (assembly.price_per_m2 !== undefined) return { price: assembly.price_per_m2, illustrative: false };
-  const layers = assembly.layers.map((layer) => layerPrice(project, layer));
+  const layers = assembly.layers.map((_, index) => layerPrice(project, assembly.layers, index));
   return {
     price: layers.reduce<number | null>((sum, { price }) => (sum === null || price === null ? null : sum + price), 0),
     illustrative: layers.some((layer) => layer.illustrative),
