@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { createPredictor } from '../../src/engine/transmission/index.ts';
+import { reportCoverage } from './intervals/reportCoverage.ts';
 import { accuracySource } from './tl/accuracySource.ts';
 import { GROUPS, bandErrors, errorRecord, ratingErrors, statistics } from './tl/errorRecord.ts';
 import type { ErrorEntry } from './tl/errorRecord.ts';
@@ -58,7 +59,7 @@ if (process.argv.includes('--record')) {
   writeFileSync(file, accuracySource(record));
   console.log('\nwritten: src/engine/transmission/accuracyRecord.ts');
 }
-const failed = failedGates(gatesOf(record));
+const failed = [...failedGates(gatesOf(record)), ...reportCoverage(process.argv.includes('--record'))];
 console.log(failed.length === 0 ? '\nvalidate: all gates hold' : `\nvalidate: ${failed.length} failed`);
 for (const it of failed) console.log(`  ${it}`);
 process.exitCode = failed.length === 0 ? 0 : 1;
