@@ -1,3 +1,4 @@
+import type { FrameRows } from '../../src/project/frameRows.ts';
 import type { CavityLayerEntry, FrameEntry } from '../../src/project/schema.ts';
 import type { Box, SectionLayer } from './section.ts';
 
@@ -7,6 +8,8 @@ const BAR_HEIGHT = 16;
 const CLIP_HEIGHT = 30;
 const TWIN_GAP_SHARE = 0.12;
 const STAGGER_DEPTH = 0.68;
+/** a frame that stands alone in front of masonry, clear of it */
+const ALONE_DEPTH = 0.8;
 
 export interface SectionStud extends Box {
   readonly material: 'timber' | 'steel';
@@ -33,8 +36,17 @@ const NOTHING: SectionFrame = { studs: [], bars: [], spacing_mm: null, between: 
 /** Usual stud spacing where the document leaves it out, mm. Common practice. */
 export const USUAL_SPACING = 600;
 
-const rows = (frame: FrameEntry, box: Box, from: number): readonly { x: number; width: number; at: number }[] => {
+const rows = (
+  frame: FrameEntry,
+  box: Box,
+  from: number,
+  sides: FrameRows | null,
+): readonly { x: number; width: number; at: number }[] => {
   const depth = box.x + box.width - from;
+  if (frame.arrangement === 'twin' && sides && sides.room !== sides.outside) {
+    const width = depth * ALONE_DEPTH;
+    return [0.2, 0.8].map((at) => ({ x: sides.room ? from : box.x + box.width - width, width, at }));
+  }
   if (frame.arrangement === 'twin') {
     const width = (depth * (1 - TWIN_GAP_SHARE)) / 2;
     return [0.2, 0.8].flatMap((at) => [
@@ -53,8 +65,16 @@ const rows = (frame: FrameEntry, box: Box, from: number): readonly { x: number; 
   return [0.2, 0.8].map((at) => ({ x: from, width: depth, at }));
 };
 
-/** Studs, bars and clips of a cavity, where they stand in its drawn box. */
-export const layoutFrame = (layer: CavityLayerEntry, placed: SectionLayer, scale: number): SectionFrame => {
+/**
+ * Studs, bars and clips of a cavity, where they stand in its drawn box.
+ * @param sides of two frames that share nothing: the sides that have studs; masonry needs none
+ */
+export const layoutFrame = (
+  layer: CavityLayerEntry,
+  placed: SectionLayer,
+  scale: number,
+  sides: FrameRows | null = null,
+): SectionFrame => {
   const frame = layer.frame;
   if (!frame) return NOTHING;
   const barHeight = frame.fixing === 'direct' ? 0 : frame.fixing === 'resilient-bar' ? BAR_HEIGHT : CLIP_HEIGHT;
@@ -67,7 +87,7 @@ export const layoutFrame = (layer: CavityLayerEntry, placed: SectionLayer, scale
   if (frame.stud === 'none') return { ...NOTHING, bars };
   const face = Math.min(placed.height * 0.2, Math.max(8, STUD_FACE * scale));
   const material = frame.stud;
-  const studs = rows(frame, placed, from).map(({ x, width, at }): SectionStud => ({
+  const studs = rows(frame, placed, from, sides).map(({ x, width, at }): SectionStud => ({
     x,
     y: placed.y + placed.height * at - face / 2,
     width,

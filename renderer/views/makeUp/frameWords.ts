@@ -1,3 +1,4 @@
+import type { FrameRows } from '../../../src/project/frameRows.ts';
 import type { FrameEntry } from '../../../src/project/schema.ts';
 
 export const STUD_WORDS: Readonly<Record<FrameEntry['stud'], string>> = {
@@ -16,9 +17,14 @@ export const FIXING_WORDS: Readonly<Record<FrameEntry['fixing'], string>> = {
   'isolating-clip': 'isolating clips and channel',
 };
 
-/** A frame in one line. */
-export const frameWords = (frame: FrameEntry | undefined): string => {
+const standing = (frame: FrameEntry, rows: FrameRows | null): string =>
+  frame.arrangement === 'twin' && rows && rows.room !== rows.outside
+    ? 'a frame of its own, clear of the masonry'
+    : ARRANGEMENT_WORDS[frame.arrangement];
+
+/** A frame in one line. @param rows sides on which studs stand */
+export const frameWords = (frame: FrameEntry | undefined, rows: FrameRows | null = null): string => {
   if (!frame) return 'no frame';
-  const studs = `${STUD_WORDS[frame.stud].toLowerCase()}, ${ARRANGEMENT_WORDS[frame.arrangement]}`;
+  const studs = `${STUD_WORDS[frame.stud].toLowerCase()}, ${standing(frame, rows)}`;
   return [frame.stud === 'none' ? 'no studs' : studs, FIXING_WORDS[frame.fixing]].join(', ');
 };

@@ -1,5 +1,6 @@
 import type { TableContent } from '../../actions/csvFile.ts';
 import { thicknessOf } from '../../drawings/section.ts';
+import { frameRows } from '../../../src/project/frameRows.ts';
 import type { AssemblyEntry, Project } from '../../../src/project/schema.ts';
 import { frameWords } from './frameWords.ts';
 import { materialName } from './materialWords.ts';
@@ -14,6 +15,6 @@ export const layerTableContent = (project: Project, entry: AssemblyEntry): Table
     thicknessOf(layer),
     layer.kind === 'cavity' && layer.fill ? materialName(project, layer.fill.material) : null,
     layer.kind === 'cavity' && layer.fill ? layer.fill.thickness_mm : null,
-    layer.kind === 'cavity' ? frameWords(layer.frame) : null,
+    layer.kind === 'cavity' ? frameWords(layer.frame, frameRows(project, entry.layers, index)) : null,
   ]),
 });

@@ -10,6 +10,7 @@ import {
 } from '../../../renderer/drawings/section.ts';
 import { inches, insertPlaces, layerDimensions, millimetres } from '../../../renderer/drawings/sectionDimensions.ts';
 import { layoutFrame } from '../../../renderer/drawings/sectionFrame.ts';
+import type { FrameRows } from '../../../src/project/frameRows.ts';
 import { snapThickness, stepThickness } from '../../../renderer/drawings/snapThickness.ts';
 import { spread } from '../../../renderer/drawings/spread.ts';
 import type { CavityLayerEntry, FrameEntry, LayerEntry } from '../../../src/project/schema.ts';
@@ -102,7 +103,7 @@ describe('thickness', () => {
 });
 
 describe('frames', () => {
-  const frameOf = (frame: Partial<FrameEntry>) => {
+  const frameOf = (frame: Partial<FrameEntry>, sides: FrameRows | null = null) => {
     const layer: CavityLayerEntry = {
       ...cavity,
       frame: { stud: 'timber', arrangement: 'common', fixing: 'direct', ...frame },
@@ -110,7 +111,7 @@ describe('frames', () => {
     const section = layout([board(12.5), layer, board(12.5)]);
     const placed = section.layers[1];
     if (!placed) throw new Error('The cavity is not drawn.');
-    return { ...layoutFrame(layer, placed, section.scale), placed };
+    return { ...layoutFrame(layer, placed, section.scale, sides), placed };
   };
   it('link both leaves only where one stud carries both with nothing springy between', () => {
     expect(frameOf({}).studs.every((stud) => stud.links)).toBe(true);
@@ -129,6 +130,17 @@ describe('frames', () => {
     for (const stud of twin.studs) expect(stud.width).toBeLessThan(twin.placed.width / 2);
     const staggered = frameOf({ arrangement: 'staggered' });
     for (const stud of staggered.studs) expect(stud.width).toBeLessThan(staggered.placed.width);
+  });
+  it('stand once and clear of a leaf that stands by itself', () => {
+    const { studs, placed } = frameOf({ arrangement: 'twin' }, { room: true, outside: false });
+    expect(studs).toHaveLength(2);
+    for (const stud of studs) {
+      expect(stud.x).toBeCloseTo(placed.x, 6);
+      expect(stud.x + stud.width).toBeLessThan(placed.x + placed.width);
+      expect(stud.links).toBe(false);
+    }
+    const [outer] = frameOf({ arrangement: 'twin' }, { room: false, outside: true }).studs;
+    expect((outer?.x ?? 0) + (outer?.width ?? 0)).toBeCloseTo(placed.x + placed.width, 6);
   });
   it('leave room for bars and clips on the room side', () => {
     const { bars, studs, placed } = frameOf({ fixing: 'isolating-clip' });
