@@ -11,3 +11,4 @@ export { contourSTC, soundTransmissionClass } from './astmE413.ts';
 export { TRANSPORT_SPECTRUM, outdoorIndoorClass, unroundedOutdoorIndoorClass } from './astmE1332.ts';
 export { A_WEIGHTING } from './weighting.ts';
 export { rateCurve, rateThirdOctaves, unrated } from './rateThirdOctaves.ts';
+export { NOISE_OCTAVES, noiseCriterion, noiseRating, noiseRatingCurve } from './noiseRating.ts';
