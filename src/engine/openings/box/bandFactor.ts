@@ -1,4 +1,7 @@
-import { panelOf, PANEL } from './bandPanel.ts';
+import { PANEL, panelOf } from './bandPanel.ts';
+
+/** Bound in this module: a test runner reads an import through an object, far too slow for the innermost loop. */
+const ROWS = PANEL;
 
 /** A complex symmetric matrix: of each row the diagonal and `half` places to its right, real and imaginary parts apart. */
 export interface BandMatrix {
@@ -37,10 +40,10 @@ export const bandFactor = (matrix: BandMatrix, columns: Columns): Float64Array =
   const { size, half, re, im } = matrix;
   const width = half + 1;
   const inverse = new Float64Array(2 * size);
-  const panel = new Float64Array((half + PANEL + 2) * 4 * PANEL);
-  const heads = new Float64Array((columns.count + 2) * 2 * PANEL);
-  for (let first = 0; first < size; first += PANEL) {
-    const rows = Math.min(PANEL, size - first);
+  const panel = new Float64Array((half + ROWS + 2) * 4 * ROWS);
+  const heads = new Float64Array((columns.count + 2) * 2 * ROWS);
+  for (let first = 0; first < size; first += ROWS) {
+    const rows = Math.min(ROWS, size - first);
     const span = Math.min(rows + half, size - first);
     panelOf(matrix, first, rows, span, inverse, panel);
     updateTriangle(re, im, first, rows, span, half, width, panel);
@@ -61,9 +64,9 @@ const updateTriangle = (
   width: number,
   panel: Float64Array,
 ): void => {
-  const stride = 4 * PANEL;
+  const stride = 4 * ROWS;
   for (let j = rows; j < span; j += 2) {
-    const left = j * stride + 2 * PANEL;
+    const left = j * stride + 2 * ROWS;
     const rowA = (first + j) * width - j;
     const rowB = rowA + width - 1;
     const second = j + 1 < span;
@@ -81,13 +84,13 @@ const updateTriangle = (
         const l = left + p;
         const u = up + p;
         const lar = panel[l] ?? 0;
-        const lai = panel[l + PANEL] ?? 0;
-        const lbr = panel[l + 4 * PANEL] ?? 0;
-        const lbi = panel[l + 5 * PANEL] ?? 0;
+        const lai = panel[l + ROWS] ?? 0;
+        const lbr = panel[l + 4 * ROWS] ?? 0;
+        const lbi = panel[l + 5 * ROWS] ?? 0;
         const uar = panel[u] ?? 0;
-        const uai = panel[u + PANEL] ?? 0;
-        const ubr = panel[u + 4 * PANEL] ?? 0;
-        const ubi = panel[u + 5 * PANEL] ?? 0;
+        const uai = panel[u + ROWS] ?? 0;
+        const ubr = panel[u + 4 * ROWS] ?? 0;
+        const ubi = panel[u + 5 * ROWS] ?? 0;
         aar += lar * uar - lai * uai;
         aai += lar * uai + lai * uar;
         abr += lar * ubr - lai * ubi;
@@ -129,33 +132,33 @@ const updateColumns = (
   heads: Float64Array,
 ): void => {
   const { count, re, im } = columns;
-  const stride = 4 * PANEL;
+  const stride = 4 * ROWS;
   for (let c = 0; c < active; c += 1) {
-    const head = c * 2 * PANEL;
+    const head = c * 2 * ROWS;
     for (let p = 0; p < rows; p += 1) {
       const at = (first + p) * count + c;
       let vr = re[at] ?? 0;
       let vi = im[at] ?? 0;
       for (let q = 0; q < p; q += 1) {
-        const l = p * stride + 2 * PANEL + q;
+        const l = p * stride + 2 * ROWS + q;
         const lr = panel[l] ?? 0;
-        const li = panel[l + PANEL] ?? 0;
+        const li = panel[l + ROWS] ?? 0;
         const yr = heads[head + q] ?? 0;
-        const yi = heads[head + PANEL + q] ?? 0;
+        const yi = heads[head + ROWS + q] ?? 0;
         vr -= lr * yr - li * yi;
         vi -= lr * yi + li * yr;
       }
       heads[head + p] = vr;
-      heads[head + PANEL + p] = vi;
+      heads[head + ROWS + p] = vi;
       re[at] = vr;
       im[at] = vi;
     }
   }
-  heads.fill(0, active * 2 * PANEL, (active + 1) * 2 * PANEL);
+  heads.fill(0, active * 2 * ROWS, (active + 1) * 2 * ROWS);
   for (let j = rows; j < span; j += 2) {
-    const left = j * stride + 2 * PANEL;
+    const left = j * stride + 2 * ROWS;
     for (let c = 0; c < active; c += 2) {
-      const head = c * 2 * PANEL;
+      const head = c * 2 * ROWS;
       let aar = 0;
       let aai = 0;
       let abr = 0;
@@ -168,13 +171,13 @@ const updateColumns = (
         const l = left + p;
         const h = head + p;
         const lar = panel[l] ?? 0;
-        const lai = panel[l + PANEL] ?? 0;
-        const lbr = panel[l + 4 * PANEL] ?? 0;
-        const lbi = panel[l + 5 * PANEL] ?? 0;
+        const lai = panel[l + ROWS] ?? 0;
+        const lbr = panel[l + 4 * ROWS] ?? 0;
+        const lbi = panel[l + 5 * ROWS] ?? 0;
         const yar = heads[h] ?? 0;
-        const yai = heads[h + PANEL] ?? 0;
-        const ybr = heads[h + 2 * PANEL] ?? 0;
-        const ybi = heads[h + 3 * PANEL] ?? 0;
+        const yai = heads[h + ROWS] ?? 0;
+        const ybr = heads[h + 2 * ROWS] ?? 0;
+        const ybi = heads[h + 3 * ROWS] ?? 0;
         aar += lar * yar - lai * yai;
         aai += lar * yai + lai * yar;
         abr += lar * ybr - lai * ybi;

@@ -25,7 +25,9 @@ const K1 = (x: number): number => {
   return (sum * Math.exp(-x)) / Math.sqrt(x);
 };
 
+/** Summed at least to here, and until the argument of I1 and K1 is large. */
 const TERMS = 60;
+const LARGE = 8;
 
 /**
  * Mass-like end correction of a round duct in a flat face, from the decaying waves across the height:
@@ -38,9 +40,11 @@ const TERMS = 60;
  */
 export const faceEndLength = (area: number, height: number): number => {
   const radius = Math.sqrt(area / Math.PI);
-  // the terms left out: I1·K1 tends to 1/2x, so that they tend to 2H/(n²π²)
-  let sum = (2 * height) / (Math.PI ** 2 * (TERMS + 0.5));
-  for (let n = 1; n <= TERMS; n += 1) {
+  const terms = Math.max(TERMS, Math.ceil((LARGE * height) / (Math.PI * radius)));
+  // of the terms left out 2·I1·K1 is 1/x: Σ1/n² and Σ1/n³ beyond
+  const beyond = 1 / (terms + 0.5);
+  let sum = ((2 * height) / Math.PI ** 2) * (beyond - (height / (Math.PI * radius)) * 0.5 * beyond ** 2);
+  for (let n = 1; n <= terms; n += 1) {
     const x = (n * Math.PI * radius) / height;
     sum += ((2 * height) / (n * n * Math.PI ** 2)) * (1 - 2 * I1(x) * K1(x));
   }

@@ -1,0 +1,78 @@
+import { betweenRooms, solveBox } from '../../../src/engine/openings/index.ts';
+import type { DuctEnd } from '../../../src/engine/openings/index.ts';
+import {
+  DUCT_LENGTH,
+  GOLDEN_BANDS,
+  GOLDEN_CELL,
+  bare,
+  differences,
+  geometryOf,
+  goldenBoxes,
+  inFlatFace,
+  linedFaces,
+  meanOf,
+} from './goldenBox.ts';
+import type { GoldenBox } from './goldenBox.ts';
+
+/** Every band of every reference box on the same grid, and of every lined one on two others; ends with the gates. */
+
+interface Row {
+  readonly name: string;
+  readonly quantity: string;
+  readonly mean: number;
+  readonly worst: number;
+  readonly allowedMean: number;
+  readonly allowedWorst: number;
+}
+
+const UP_TO_2500 = GOLDEN_BANDS.indexOf(2500) + 1;
+
+const sameGrid = (box: GoldenBox): Row[] => {
+  const result = solveBox(geometryOf(box), { cellSize: GOLDEN_CELL });
+  const bands = result?.bands ?? [];
+  const end: DuctEnd = { area: geometryOf(box).ports[0].area, length: DUCT_LENGTH, resistance: 0 };
+  const rooms = betweenRooms(bands, [end, end], DUCT_LENGTH);
+  const worst = inFlatFace(box) ? 0.35 : linedFaces(box) ? 0.2 : 0.02;
+  const row = (quantity: string, computed: readonly number[], printed: readonly number[]): Row => {
+    const errors = differences(computed, printed);
+    const figures = { mean: meanOf(errors), worst: Math.max(...errors) };
+    return { name: box.name, quantity, ...figures, allowedMean: worst / 2, allowedWorst: worst };
+  };
+  return [
+    row(
+      'TL plane',
+      bands.map((it) => it.planeLoss),
+      box.TL_plane,
+    ),
+    row(
+      'TL all waves',
+      bands.map((it) => it.multimodeLoss),
+      box.TL_multimode,
+    ),
+    row('R between rooms', rooms.reduction, box.R_box),
+    row('insertion loss', rooms.insertionLoss, box.IL),
+  ];
+};
+
+const otherGrid = (box: GoldenBox, cellSize: number): Row => {
+  const result = solveBox(geometryOf(box), { cellSize });
+  const curve = (result?.bands ?? []).map((it) => it.multimodeLoss);
+  const errors = differences(curve, box.TL_multimode).slice(0, UP_TO_2500);
+  const figures = { mean: meanOf(errors), worst: Math.max(...errors) };
+  return { name: box.name, quantity: `TL at ${cellSize * 1000} mm`, ...figures, allowedMean: 0.5, allowedWorst: 1 };
+};
+
+const lined = goldenBoxes.filter((box) => !bare(box));
+const rows = [
+  ...goldenBoxes.flatMap(sameGrid),
+  ...[0.006, 0.007].flatMap((cellSize) => lined.map((box) => otherGrid(box, cellSize))),
+];
+for (const { name, quantity, mean, worst } of rows)
+  console.log(
+    `${name.slice(0, 48).padEnd(50)}${quantity.padEnd(18)}${mean.toFixed(3).padStart(8)}${worst.toFixed(3).padStart(8)}`,
+  );
+const failed = rows.filter((it) => !(it.mean <= it.allowedMean && it.worst <= it.allowedWorst));
+console.log(failed.length === 0 ? '\nboxes: all gates hold' : `\nboxes: ${failed.length} failed`);
+for (const { name, quantity, mean, worst } of failed)
+  console.log(`  ${name}, ${quantity}: mean ${mean}, worst ${worst}`);
+process.exitCode = failed.length === 0 ? 0 : 1;
