@@ -4,6 +4,8 @@ import { id, name, text } from './fields.ts';
 import { flankingSchema } from './flankingSchema.ts';
 import { materialSchema } from './materialSchema.ts';
 import { surfaceSchema } from './partSchema.ts';
+import { targetSchema } from './targetSchema.ts';
+import { workmanshipSchema } from './workmanshipSchema.ts';
 
 /** The project document: one room being built. All document types are inferred from its schemas. */
 
@@ -40,6 +42,10 @@ export const projectSchema = v.strictObject({
     ),
   ),
   source: v.optional(v.pipe(id, v.description('spectrum by which shares are weighed; flat where it is not given'))),
+  target: v.optional(v.pipe(targetSchema, v.description('what the whole room is to reach at least'))),
+  workmanship: v.optional(
+    v.pipe(workmanshipSchema, v.description('how well the room is put together: what no drawing shows')),
+  ),
   currency: v.optional(v.pipe(v.string(), v.maxLength(8), v.description('letters printed before prices'))),
   compare: v.optional(v.pipe(v.array(id), v.maxLength(4), v.description('assemblies laid side by side'))),
 });
@@ -71,3 +77,5 @@ export {
   type OpeningEntry,
   type SurfaceEntry,
 } from './partSchema.ts';
+export { TARGET_RATINGS, targetSchema, type TargetEntry } from './targetSchema.ts';
+export { CARE_LEVELS, DAMP_LEVELS, workmanshipSchema, type WorkmanshipEntry } from './workmanshipSchema.ts';

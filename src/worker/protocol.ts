@@ -1,6 +1,7 @@
 import type { Spectrum, Working } from '../engine/quantities/index.ts';
 import type { PlanResult } from '../engine/plan/index.ts';
 import type { ShellResult } from '../engine/shell/index.ts';
+import type { SampledResult, SampledShell } from '../engine/uncertainty/index.ts';
 import type { Prediction, Resolution } from '../engine/transmission/index.ts';
 import type { Project } from '../project/schema.ts';
 
@@ -44,3 +45,18 @@ export interface WorkerRequest<T extends TaskName = TaskName> {
 export type WorkerResponse =
   | { readonly sequence: number; readonly ok: true; readonly answer: unknown }
   | { readonly sequence: number; readonly ok: false; readonly sentence: string };
+
+/** What takes seconds is done by a worker of its own, with progress and cancel. */
+export interface LongTasks {
+  uncertainty: {
+    ask: { project: Project; samples: number; start: number; predict: readonly string[] };
+    answer: { shell: SampledShell | null; assemblies: Readonly<Record<string, SampledResult>>; samples: number };
+  };
+}
+export type LongRequest =
+  | { readonly sequence: number; readonly task: 'uncertainty'; readonly ask: LongTasks['uncertainty']['ask'] }
+  | { readonly sequence: number; readonly task: 'cancel' };
+export type LongResponse =
+  | { readonly sequence: number; readonly kind: 'progress'; readonly done: number }
+  | { readonly sequence: number; readonly kind: 'answer'; readonly answer: LongTasks['uncertainty']['answer'] }
+  | { readonly sequence: number; readonly kind: 'fault'; readonly sentence: string };

@@ -31,6 +31,8 @@ const changing: readonly Case[] = [
   ['setSource', { source: null }],
   ['setCurrency', { currency: '€' }],
   ['setCompare', { compare: ['door-a', 'door-a', 'wall-a'] }],
+  ['setTarget', { target: { rating: 'Rw', value_dB: 50 } }],
+  ['setWorkmanship', { patch: { joints: 'careful' } }],
   ['addSurface', { surface: { name: 'North wall', kind: 'wall', width_m: 4, height_m: 2, assembly: 'wall-b' } }],
   [
     'addSurfaces',
@@ -112,6 +114,8 @@ const idle: readonly Case[] = [
   ['setSource', { source: 'drum-kit-hard' }],
   ['setCurrency', { currency: '£' }],
   ['setCompare', { compare: ['wall-a', 'wall-b'] }],
+  ['setTarget', { target: null }],
+  ['setWorkmanship', { patch: { damp: undefined } }],
   ['setSurface', { surface: 'north', patch: { width_m: 5.2, assembly: 'wall-a' } }],
   ['setOpening', { opening: 'door', patch: { name: 'Door', width_m: 0.9 } }],
   ['moveOpening', { opening: 'door', x_m: 0.5, y_m: 0 }],

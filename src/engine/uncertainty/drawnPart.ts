@@ -39,11 +39,11 @@ export interface DrawnPart {
 
 /**
  * Metres of joint of a part: half the outline of a wall, roof or ceiling (the other half is counted with its neighbour), the
- * whole outline of doors, windows, vents and services; none of a floor, whose edges are the walls'.
+ * whole outline of doors, windows, vents and services; none of a floor, whose edges are the walls', nor of a way past.
  * @source engineering judgement
  */
 export const jointLength = ({ kind, width, height }: Part): number => {
-  if (kind === 'floor' || kind === 'slit' || kind === 'hole') return 0;
+  if (kind === 'floor' || kind === 'slit' || kind === 'hole' || kind === 'flanking') return 0;
   const outline = 2 * (width + height);
   return kind === 'wall' || kind === 'roof' || kind === 'ceiling' ? outline / 2 : outline;
 };
@@ -52,13 +52,14 @@ export const jointLength = ({ kind, width, height }: Part): number => {
 export const drawnPart = (part: Part, passes: PartTransmission, surrogate: Surrogate | null): DrawnPart => {
   const { element } = part;
   const opening = element.kind === 'slit' || element.kind === 'hole';
+  const smallElement = element.kind === 'measured' && element.quantity === 'Dne';
   return {
     id: part.id,
     name: part.name,
     area: passes.area,
-    ratedArea: element.kind === 'measured' && element.quantity === 'Dne' ? REFERENCE_AREA : passes.area,
+    ratedArea: passes.reference ?? (smallElement ? REFERENCE_AREA : passes.area),
     openArea: passes.openArea,
-    middle: Float64Array.from(passes.openArea, (passed) => Math.log(passed / passes.area)),
+    middle: Float64Array.from(passes.openArea, (passed) => (surrogate ? Math.log(passed / passes.area) : 0)),
     surrogate,
     inputs: surrogate ? surrogate.inputs : opening ? [uncertainInput('opening', part.name)] : [],
     family: opening || element.kind === 'sealed' ? null : passes.family,

@@ -32,16 +32,21 @@ export const octaveWeights = (R: readonly number[]): readonly number[] =>
  */
 export const familyOf = (part: Part, passes: PartTransmission, record: ModelErrorRecord): Family | null => {
   const { element } = part;
-  if (element.kind === 'measured')
-    return { name: passes.family, of: part.name, kind: 'measured', model: laboratoryErrorModel(passes.spread) };
-  if (element.kind !== 'assembly') return null;
-  const weights = octaveWeights(THIRD_OCTAVES.map((_, b) => toReduction((passes.openArea[b] ?? 0) / passes.area)));
-  return {
-    name: passes.family,
-    of: passes.family,
-    kind: 'method',
-    model: errorModel(errorScale(passes.family, record), weights),
-  };
+  const { family: name, spread } = passes;
+  switch (element.kind) {
+    case 'slit':
+    case 'hole':
+    case 'sealed':
+      return null;
+    case 'assembly': {
+      const weights = octaveWeights(THIRD_OCTAVES.map((_, b) => toReduction((passes.openArea[b] ?? 0) / passes.area)));
+      return { name, of: name, kind: 'method', model: errorModel(errorScale(name, record), weights) };
+    }
+    case 'measured':
+      return { name, of: part.name, kind: 'measured', model: laboratoryErrorModel(spread) };
+    default:
+      return { name, of: part.name, kind: 'method', model: laboratoryErrorModel(spread) };
+  }
 };
 
 /** Each family once; what shares a laboratory's curve is named together. */

@@ -56,9 +56,14 @@ const KEPT = 60;
 /** Share of the work that fitting takes where nothing is remembered. */
 const FITTING = 0.6;
 
+const laboratory = (assembly: Assembly): PartSize => {
+  const [width, height] = laboratorySize(assembly);
+  return { width, height };
+};
+
 /** The part that a laboratory would test. */
 const specimen = (assembly: Assembly): Part => {
-  const [width, height] = laboratorySize(assembly);
+  const { width, height } = laboratory(assembly);
   return {
     id: 'specimen',
     name: assembly.name,
@@ -97,7 +102,9 @@ export const createUncertainty = (predict: PredictSized): Uncertainty => {
   function* sample(parts: readonly Part[], options: UncertaintyOptions): Generator<number, readonly SampledResult[]> {
     const held: { part: Part; passes: PartTransmission; surrogate: Surrogate | null }[] = [];
     for (const [i, part] of parts.entries()) {
-      const passes = partTransmission(part, (assembly) => predict(assembly, part, 'full'));
+      const passes = partTransmission(part, (assembly, size) =>
+        predict(assembly, size ?? laboratory(assembly), 'full'),
+      );
       yield (FITTING * i) / parts.length;
       let surrogate: Surrogate | null = null;
       if (part.element.kind === 'assembly') {
@@ -137,8 +144,8 @@ export const createUncertainty = (predict: PredictSized): Uncertainty => {
     },
     *assembly(assembly, options) {
       const asked = { ...DEFAULTS, ...options };
-      const laboratory = { ...asked, workmanship: { ...asked.workmanship, joints: FLAWLESS.joints } };
-      const [whole] = yield* sample([specimen(assembly)], laboratory);
+      const sealed = { ...asked, workmanship: { ...asked.workmanship, joints: FLAWLESS.joints } };
+      const [whole] = yield* sample([specimen(assembly)], sealed);
       if (!whole) throw new RangeError('make-up must have at least one board, got none');
       return whole;
     },

@@ -1,6 +1,7 @@
 import { applyRemedy } from './applyRemedy.ts';
 import * as assembly from './assemblyCommands.ts';
 import type { Command } from './command.ts';
+import * as doubt from './doubtCommands.ts';
 import * as flanking from './flankingCommands.ts';
 import * as layer from './layerCommands.ts';
 import * as material from './materialCommands.ts';
@@ -17,6 +18,8 @@ const table = {
   setSource: project.setSource,
   setCurrency: project.setCurrency,
   setCompare: project.setCompare,
+  setTarget: doubt.setTarget,
+  setWorkmanship: doubt.setWorkmanship,
   addSurface: surface.addSurface,
   removeSurface: surface.removeSurface,
   setSurface: surface.setSurface,

@@ -1,6 +1,11 @@
 import { createPredictor } from '../../../src/engine/transmission/index.ts';
 import { complete, createUncertainty, LABORATORY } from '../../../src/engine/uncertainty/index.ts';
-import type { ErrorScale, ModelErrorRecord, SampledResult, Uncertainty } from '../../../src/engine/uncertainty/index.ts';
+import type {
+  ErrorScale,
+  ModelErrorRecord,
+  SampledResult,
+  Uncertainty,
+} from '../../../src/engine/uncertainty/index.ts';
 import { groupOf } from '../tl/errorRecord.ts';
 import type { Group } from '../tl/errorRecord.ts';
 import { assemblyOf, measuredCases } from '../tl/measuredCases.ts';

@@ -32,8 +32,7 @@ const isRating = ({ band }: ScoredFigure): boolean => band === null;
 export const errorScales = (figures: readonly ScoredFigure[]): ModelErrorRecord => {
   const kinds = [...new Set(figures.map((it) => it.constructionClass))].sort();
   const of = (kind: string) => figures.filter((it) => it.constructionClass === kind);
-  const split = (list: readonly ScoredFigure[]) =>
-    [list.filter(isRating), list.filter((it) => !isRating(it))] as const;
+  const split = (list: readonly ScoredFigure[]) => [list.filter(isRating), list.filter((it) => !isRating(it))] as const;
   const [ratings, bands] = split(figures);
   const classes = kinds.map((kind) => {
     const [own, ownBands] = split(of(kind));

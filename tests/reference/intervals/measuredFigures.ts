@@ -37,7 +37,5 @@ export const measuredFigures = (it: MeasuredCase, prediction: Prediction): reado
   const rating: FigureKey = measured.STC === undefined ? 'Rw' : 'STC';
   // whole decibels are cut, not rounded: the exact value lies half a decibel higher on average
   const value = (measured.STC ?? measured.Rw ?? NaN) + 0.5;
-  return [
-    { band: null, rating, measured: value, predicted: figureOf(rating, R), thirds: [], R, rounding: 0.5 },
-  ];
+  return [{ band: null, rating, measured: value, predicted: figureOf(rating, R), thirds: [], R, rounding: 0.5 }];
 };
