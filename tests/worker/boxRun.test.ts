@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { COARSE_PLAN, solveBox, ventBoxGeometry } from '../../src/engine/openings/index.ts';
+import { createBoxClient, type BoxPort } from '../../src/worker/boxClient.ts';
+import type { BoxNews, BoxProgress } from '../../src/worker/boxProtocol.ts';
+import { createBoxRun } from '../../src/worker/boxRun.ts';
+import { box } from '../renderer/breathe/vents.ts';
+
+const geometry = ventBoxGeometry(box);
+
+/** The worker without a thread: messages are copied as a real one would. */
+const port = (): BoxPort => {
+  const clock = { now: 0 };
+  const run = createBoxRun({
+    tell: (news: BoxNews) => worker.onmessage?.(new MessageEvent('message', { data: structuredClone(news) })),
+    now: () => (clock.now += 30),
+    pause: () => new Promise((resolve) => setTimeout(resolve)),
+  });
+  const worker: BoxPort = {
+    onmessage: null,
+    onerror: null,
+    postMessage: (message) => void Promise.resolve().then(() => run(structuredClone(message))),
+  };
+  return worker;
+};
+
+describe('the box worker', () => {
+  it('tells each band when it is done, lowest first, and ends with what the engine says', async () => {
+    const heard: BoxProgress[] = [];
+    const { answer } = createBoxClient(port()).solve(geometry, 'coarse', (progress) => heard.push(progress));
+    const result = await answer;
+    const direct = solveBox(geometry, {
+      cellSize: COARSE_PLAN.cellSize,
+      frequenciesPerBand: COARSE_PLAN.lines,
+      inside: true,
+    });
+    expect(result?.bands.map((band) => band.multimodeLoss)).toEqual(direct?.bands.map((band) => band.multimodeLoss));
+    const done = heard.map(({ bands }) => bands.length);
+    expect(done).toEqual([...done].sort((a, b) => a - b));
+    expect(heard.at(-1)?.bands.map(({ band }) => band)).toEqual(COARSE_PLAN.bands);
+    expect(heard.every(({ fraction }, i) => fraction >= (heard[i - 1]?.fraction ?? 0))).toBe(true);
+  });
+
+  it('stops soon after a cancel and answers nothing', async () => {
+    const heard: BoxProgress[] = [];
+    const client = createBoxClient(port());
+    const solving = client.solve(geometry, 'fine', (progress) => {
+      heard.push(progress);
+      if (heard.length === 2) solving.cancel();
+    });
+    await expect(solving.answer).resolves.toBeNull();
+    expect(heard.length).toBeLessThan(5);
+    expect(heard.at(-1)?.fraction).toBeLessThan(0.2);
+  });
+
+  it('says why a box cannot be solved', async () => {
+    const closed = ventBoxGeometry({ ...box, ports: [{ ...box.ports[0], at: 3 }, box.ports[1]] });
+    const { answer } = createBoxClient(port()).solve(closed, 'coarse', () => undefined);
+    await expect(answer).rejects.toThrow(/^The box cannot be solved: linings\.8 must be/);
+  });
+
+  it('gives the pressure at every grid crossing', async () => {
+    const field = await createBoxClient(port()).field(geometry, 500, 0.02, 0);
+    expect(field.re).toHaveLength(field.x.length * field.y.length);
+    expect(Math.max(...field.re.map(Math.abs))).toBeGreaterThan(0.1);
+  });
+});
