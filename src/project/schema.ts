@@ -26,7 +26,10 @@ export const projectSchema = v.strictObject({
     v.pipe(v.record(id, materialSchema), v.description('only what is not in the library, or differs from it')),
   ),
   assemblies: v.record(id, assemblySchema),
-  surfaces: v.pipe(v.array(surfaceSchema), v.maxLength(60)),
+  surfaces: v.optional(
+    v.pipe(v.array(surfaceSchema), v.maxLength(60), v.description('none where only make-ups are to be predicted')),
+    [],
+  ),
   flanking: v.optional(
     v.pipe(
       v.array(flankingSchema),
