@@ -11,7 +11,7 @@ const bytesOf = (dataUrl: string): Uint8Array<ArrayBuffer> => {
  * @throws Error with a sentence where the browser cannot paint it
  */
 export const pngFile = async (drawing: SVGSVGElement, scale = 3): Promise<Blob> => {
-  const { text, width, height } = svgFile(drawing);
+  const { text, width, height } = await svgFile(drawing);
   const picture = new Image();
   picture.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
   await picture.decode();

@@ -1,3 +1,5 @@
+import { fontFaces } from './fontFaces.ts';
+
 const PRESENTATION = [
   'fill',
   'fill-opacity',
@@ -14,6 +16,7 @@ const PRESENTATION = [
   'text-anchor',
   'dominant-baseline',
   'visibility',
+  'paint-order',
 ] as const;
 
 const size = (drawing: SVGSVGElement): { width: number; height: number } => {
@@ -25,9 +28,15 @@ const size = (drawing: SVGSVGElement): { width: number; height: number } => {
 
 /**
  * The drawing as it is shown, as a file of its own: what the style sheets say is written into the elements as
- * presentation attributes, and the ground is laid under it.
+ * presentation attributes, the typefaces are carried along, and the ground is laid under it. Where a typeface does not
+ * come, the drawing is saved without it: the names and the plain letters to fall back on stand in the file.
  */
-export const svgFile = (drawing: SVGSVGElement): { text: string; width: number; height: number } => {
+export const svgFile = async (drawing: SVGSVGElement): Promise<{ text: string; width: number; height: number }> => {
+  const lettering = [...drawing.querySelectorAll('text, tspan')].map((element) => {
+    const style = getComputedStyle(element);
+    return { families: style.getPropertyValue('font-family'), weight: style.getPropertyValue('font-weight') };
+  });
+  const faces = await fontFaces(lettering, drawing.textContent).catch(() => '');
   const copy = drawing.cloneNode(true) as SVGSVGElement;
   const shown = [drawing, ...drawing.querySelectorAll('*')];
   const copied = [copy, ...copy.querySelectorAll('*')];
@@ -51,5 +60,10 @@ export const svgFile = (drawing: SVGSVGElement): { text: string; width: number; 
   ground.setAttribute('height', '100%');
   ground.setAttribute('fill', getComputedStyle(document.documentElement).getPropertyValue('--sheet') || '#fff');
   copy.prepend(ground);
+  if (faces) {
+    const sheet = document.createElementNS('http://www.w3.org/2000/svg', 'style');
+    sheet.textContent = faces;
+    copy.prepend(sheet);
+  }
   return { text: new XMLSerializer().serializeToString(copy).replaceAll('<!---->', ''), width, height };
 };
