@@ -167,12 +167,20 @@ describe('bars and clips', () => {
 
 describe('fill', () => {
   it('an empty gap between free leaves is a mistake; the figures are those of the filled part', () => {
-    const empty = assembly(board(), board(), gap(0.15), board(), board());
+    const free = { frame: { ...studs, arrangement: 'twin' } } as const;
+    const empty = assembly(board(), board(), gap(0.15, free), board(), board());
     const note = noteOf(empty, 'cavity-without-absorber');
     expect(note.severity).toBe('mistake');
+    expect(note.sentence).not.toContain('two doors');
     if (!note.remedy) throw new Error('no remedy');
     const built = remedied(empty, note.remedy);
     expect(figure(note, 'gain of wool at 125 Hz')).toBeCloseTo(R(built, 125) - R(empty, 125), 9);
+  });
+  it('a gap without a frame, as between two doors, is a hint that tells what can be done there', () => {
+    const lobby = assembly(board(0.044), gap(0.5), board(0.044));
+    const note = noteOf(lobby, 'cavity-without-absorber');
+    expect(note.severity).toBe('hint');
+    expect(note.sentence).toContain('two doors or panes');
   });
   it('wool takes after the wool of another gap', () => {
     const two = assembly(board(), gap(0.09), board(), gap(0.09, filled(0.09)), board());

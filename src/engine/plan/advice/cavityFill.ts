@@ -1,4 +1,4 @@
-import type { CavityLayer } from '../../assembly/index.ts';
+import type { CavityLayer, Frame } from '../../assembly/index.ts';
 import type { Note, Remedy } from '../../quantities/index.ts';
 import type { Look, Rule } from './look.ts';
 import { RwGainOf, gainAt } from './look.ts';
@@ -29,18 +29,24 @@ const fillFigures = (look: Look, remedy: Remedy) => {
   };
 };
 
-const emptyNote = (look: Look, index: number, tied: boolean): Note | null => {
+const isTied = (frame: Frame): boolean =>
+  frame.arrangement === 'common' && frame.fixing === 'direct' && frame.stud !== 'none';
+const TIED =
+  ' Studs that tie both faces together pass much of the sound, so wool does less here than between free leaves.';
+const UNFRAMED =
+  ' Between two doors or panes the gap has to stay open: line its edges with wool behind cloth or pierced board, which ' +
+  'brings a part of that.';
+
+const emptyNote = (look: Look, index: number, frame: Frame | undefined): Note | null => {
   const remedy: Remedy = { kind: 'fill-cavity', label: 'wool in the gap', cavity: index };
   const { gain, middle, words, figures } = fillFigures(look, remedy);
   if (gain < LEAST_GAIN && middle < LEAST_GAIN) return null;
   return {
     code: 'cavity-without-absorber',
-    severity: gain >= TELLING ? 'mistake' : 'hint',
+    severity: frame && gain >= TELLING ? 'mistake' : 'hint',
     sentence:
       `The gap is empty. Filled with mineral wool the part would have ${words}.` +
-      (tied
-        ? ' Studs that tie both faces together pass much of the sound, so wool does less here than between free leaves.'
-        : ''),
+      (!frame ? UNFRAMED : isTied(frame) ? TIED : ''),
     figures,
     about: { layers: [index] },
     remedy,
@@ -80,7 +86,6 @@ export const cavityFill: Rule = (look) =>
     if (foamed.length > 0) return foamed;
     const [first] = cavities;
     const frame = cavities.find(({ cavity }) => cavity.frame)?.cavity.frame;
-    const tied = frame?.arrangement === 'common' && frame.fixing === 'direct' && frame.stud !== 'none';
-    const note = first && cavities.every(({ cavity }) => !cavity.fill) ? emptyNote(look, first.index, tied) : null;
+    const note = first && cavities.every(({ cavity }) => !cavity.fill) ? emptyNote(look, first.index, frame) : null;
     return note ? [note] : [];
   });
