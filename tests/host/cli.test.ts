@@ -95,7 +95,7 @@ describe('lullwright shell', () => {
 
   it('says in words which part limits the room', () => {
     expect(lullwright(['shell', example]).stdout).toMatch(
-      /^roof limits the room: \d+ % of what gets out leaves through it\./,
+      /^Roof \(roof\) limits the room: \d+ % of what gets out leaves through it\./,
     );
   });
 });

@@ -2,7 +2,10 @@ import type { Client } from '../../contract/client.ts';
 import type { MethodName } from '../../contract/methods.ts';
 import { boxFromText } from '../../service/checkedBox.ts';
 import { projectFromText } from '../../service/checkedProject.ts';
+import type { Drawing } from './drawOptions.ts';
+import { partNames } from './partNames.ts';
 import { showBox } from './showBox.ts';
+import { drawnIntervals, predictedIntervals } from './showIntervals.ts';
 import { showPredict } from './showPredict.ts';
 import { showRate } from './showRate.ts';
 import { showShell } from './showShell.ts';
@@ -18,8 +21,14 @@ export interface CliCommand {
   readonly method: MethodName;
   readonly detail: string;
   /** @throws {Refusal} with what is wrong with the file */
-  readonly run: (client: Client, text: string) => Promise<Printed>;
+  readonly run: (client: Client, text: string, drawing: Drawing | null) => Promise<Printed>;
 }
+
+const asked = (drawing: Drawing | null) => (drawing ? { uncertainty: drawing } : {});
+
+const DRAWN =
+  'With --uncertainty also what may come of it: intervals of curve and ratings from --samples builds (10000), drawn from\n' +
+  '--seed (1), and what the doubt comes from; in JSON under "intervals".';
 
 /** What the command line can do, by command. The summary of each is its method's in the contract. */
 export const cliCommands: Readonly<Record<string, CliCommand>> = {
@@ -27,20 +36,27 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     file: 'FILE',
     method: 'predict',
     detail:
-      'Reads a project and prints, for each make-up, its ratings, mass, thickness, resonances and its sound reduction\nin third octaves from 25 Hz to 10 kHz.',
-    run: async (client, text) => {
-      const value = await client.call('predict', { document: projectFromText(text) });
-      return { value, show: (width) => showPredict(value, width) };
+      'Reads a project and prints, for each make-up, its ratings, mass, thickness, resonances and its sound reduction\nin third octaves from 25 Hz to 10 kHz.\n' +
+      DRAWN,
+    run: async (client, text, drawing) => {
+      const document = projectFromText(text);
+      const value = await client.call('predict', { document, ...asked(drawing) });
+      return { value, show: (width) => showPredict(value, width, document) + predictedIntervals(value, width) };
     },
   },
   shell: {
     file: 'FILE',
     method: 'shell',
     detail:
-      'Reads a project and prints the sound reduction of the whole room, the share of what gets out through each part,\nand the part that limits it. Each part is taken at its own size.',
-    run: async (client, text) => {
-      const value = await client.call('shell', { document: projectFromText(text) });
-      return { value, show: (width) => showShell(value, width) };
+      'Reads a project and prints the sound reduction of the whole room, the share of what gets out through each part,\nand the part that limits it. Each part is taken at its own size.\n' +
+      DRAWN,
+    run: async (client, text, drawing) => {
+      const document = projectFromText(text);
+      const value = await client.call('shell', { document, ...asked(drawing) });
+      return {
+        value,
+        show: (width) => showShell(value, width, partNames(document)) + drawnIntervals(value.intervals, width),
+      };
     },
   },
   rate: {

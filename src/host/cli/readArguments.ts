@@ -1,13 +1,20 @@
 import { nearest } from '../../contract/nearest.ts';
 import { cliCommands } from './cliCommands.ts';
+import { drawOptions, type Drawing } from './drawOptions.ts';
 
 /** What was asked for on the command line, or the sentence that says why it cannot be understood. */
 export type Asked =
   | { readonly kind: 'help'; readonly command: string | null }
-  | { readonly kind: 'run'; readonly command: string; readonly file: string; readonly json: boolean }
+  | {
+      readonly kind: 'run';
+      readonly command: string;
+      readonly file: string;
+      readonly json: boolean;
+      readonly drawing: Drawing | null;
+    }
   | { readonly kind: 'wrong'; readonly sentence: string };
 
-const OPTIONS = ['--json', '--help', '-h'];
+const OPTIONS = ['--json', '--help', '-h', '--uncertainty', '--samples', '--seed'];
 
 const wrong = (sentence: string): Asked => ({ kind: 'wrong', sentence });
 
@@ -17,7 +24,10 @@ const meant = (word: string, names: readonly string[]): string => {
 };
 
 /** @param words the command line after the program's name */
-export const readArguments = (words: readonly string[]): Asked => {
+export const readArguments = (all: readonly string[]): Asked => {
+  const draw = drawOptions(all);
+  if ('sentence' in draw) return wrong(draw.sentence);
+  const { words, drawing } = draw;
   const end = words.indexOf('--');
   const before = end < 0 ? words : words.slice(0, end);
   const options = before.filter((word) => word.startsWith('-') && word !== '-');
@@ -35,5 +45,5 @@ export const readArguments = (words: readonly string[]): Asked => {
   if (file === undefined)
     return wrong(`lullwright ${command} needs a file: lullwright ${command} ${cliCommands[command]?.file ?? 'FILE'}.`);
   if (more.length > 0) return wrong(`lullwright ${command} takes one file; "${more.join(' ')}" is too much.`);
-  return { kind: 'run', command, file, json: options.includes('--json') };
+  return { kind: 'run', command, file, json: options.includes('--json'), drawing };
 };

@@ -1,11 +1,12 @@
 import type { Result } from '../../contract/methods.ts';
+import type { Project } from '../../project/schema.ts';
 import { ratingCells, ratingLabels } from './ratingRows.ts';
 import { showFigure, showTable } from './table.ts';
 
 const list = (values: readonly number[]): string => values.map((value) => showFigure(value)).join(', ') || '–';
 
 /** Assemblies side by side: ratings, mass, thickness, resonances, then R by band with its likely error. */
-export const showPredict = ({ assemblies }: Result<'predict'>, width: number): string => {
+export const showPredict = ({ assemblies }: Result<'predict'>, width: number, project: Project): string => {
   const entries = Object.entries(assemblies);
   const bands = entries[0]?.[1].bands_Hz ?? [];
   if (entries.length === 0) return 'This project has no make-ups to predict.';
@@ -37,6 +38,8 @@ export const showPredict = ({ assemblies }: Result<'predict'>, width: number): s
   }));
   return [
     'Sound reduction as a laboratory would report it; ± is the likely error, one standard deviation.',
+    '',
+    ...entries.map(([id]) => `${id}: ${project.assemblies[id]?.name ?? id}`),
     '',
     showTable([labels, ...columns], width),
   ].join('\n');
