@@ -18,5 +18,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     rolldownOptions: { checks: { bundlerTimings: false } },
     reportCompressedSize: false,
+    // the page comes from this machine, not over a network
+    chunkSizeWarningLimit: 1500,
   },
 });

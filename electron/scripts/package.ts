@@ -22,6 +22,7 @@ try {
     out: join(projectRoot, 'dist', 'packages'),
     name,
     executableName: name,
+    icon: join(projectRoot, 'assets', 'icons', 'lullwright'),
     appVersion: readManifest().version,
     electronVersion: electron.version,
     asar: { unpack: '**/*.node' },
