@@ -16,6 +16,7 @@ import {
   timeToReach,
 } from '../../../src/engine/airflow/index.ts';
 import type { AirElement, AirPath, FanCurve } from '../../../src/engine/airflow/index.ts';
+import { repeatable } from '../../support/repeatable.ts';
 
 const section = { shape: 'round', diameter: 0.125 } as const;
 const duct = (length: number): AirElement => ({
@@ -85,7 +86,7 @@ describe('the operating point', () => {
           for (const more of harder) expect(pathFlow(path('p', 'supply', ...more), 0, true)).toBeLessThan(flow);
         },
       ),
-      { numRuns: 40, seed: 4 },
+      repeatable(4, 40),
     );
   });
 

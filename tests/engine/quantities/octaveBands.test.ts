@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { octaveReduction, octaveShare, THIRD_OCTAVES } from '../../../src/engine/quantities/index.ts';
+import { repeatable } from '../../support/repeatable.ts';
 
 describe('octaves from third octaves', () => {
   it('keep a flat curve flat', () => {
@@ -35,7 +36,7 @@ describe('octaves from third octaves', () => {
           expect(octaveShare(THIRD_OCTAVES, R, a, 250) + octaveShare(THIRD_OCTAVES, R, b, 250)).toBeCloseTo(1, 9);
         },
       ),
-      { seed: 10 },
+      repeatable(10),
     );
   });
 });

@@ -4,6 +4,7 @@ import { fitNet, gridStep, net, scaleBar } from '../../../renderer/drawings/net.
 import { foldOut } from '../../../renderer/drawings/netFold.ts';
 import { lieBox, overlap, toSheet, toSurface, type Lie, type Turn } from '../../../renderer/drawings/netTurn.ts';
 import type { SurfaceEntry } from '../../../src/project/schema.ts';
+import { repeatable } from '../../support/repeatable.ts';
 
 type Side = 'north' | 'east' | 'south' | 'west';
 const surface = (
@@ -56,7 +57,7 @@ describe('the unfolded net', () => {
           expect(worstOverlap(foldOut(boxRoom(l, d, h, slopes)).lies)).toBeLessThan(1e-6);
         },
       ),
-      { seed: 1, numRuns: 200 },
+      repeatable(1, 200),
     );
   });
 
@@ -67,7 +68,7 @@ describe('the unfolded net', () => {
         const walls = sizes.map(({ w, h }, i) => surface(`w${i}`, 'wall', w, h));
         expect(worstOverlap(foldOut([...walls, surface('f', 'floor', l, d)]).lies)).toBeLessThan(1e-6);
       }),
-      { seed: 2, numRuns: 200 },
+      repeatable(2, 200),
     );
   });
 
@@ -91,7 +92,7 @@ describe('the unfolded net', () => {
         expect(back.u).toBeCloseTo(u, 9);
         expect(back.v).toBeCloseTo(v, 9);
       }),
-      { seed: 3 },
+      repeatable(3),
     );
   });
 
@@ -123,7 +124,7 @@ describe('the unfolded net', () => {
         expect(there.x).toBeCloseTo(1.23, 9);
         expect(there.y).toBeCloseTo(-0.4, 9);
       }),
-      { seed: 4 },
+      repeatable(4),
     );
   });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeNetLabels, type WantedNetLabel } from '../../../renderer/drawings/netLabels.ts';
 import { overlap } from '../../../renderer/drawings/netTurn.ts';
+import { repeatable } from '../../support/repeatable.ts';
 
 const sheet = { x: 0, y: 0, width: 800, height: 600 };
 const wall = { x: 100, y: 100, width: 250, height: 120 };
@@ -75,7 +76,7 @@ describe('names on the net', () => {
         ))
           expect(overlap(box, sheet)).toBeCloseTo(50 * 25, 6);
       }),
-      { seed: 9, numRuns: 60 },
+      repeatable(9, 60),
     );
   });
 });

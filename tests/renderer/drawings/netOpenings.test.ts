@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { alongEdges, keepInside, placeOpenings } from '../../../renderer/drawings/netOpenings.ts';
 import type { OpeningEntry, SurfaceEntry } from '../../../src/project/schema.ts';
+import { repeatable } from '../../support/repeatable.ts';
 
 const wall = (openings: OpeningEntry[]): SurfaceEntry => ({
   id: 'n',
@@ -57,7 +58,7 @@ describe('openings on their surface', () => {
         expect(at.v).toBeGreaterThanOrEqual(0);
         expect(at.v).toBeLessThanOrEqual(0.4);
       }),
-      { seed: 5 },
+      repeatable(5),
     );
   });
 
@@ -71,7 +72,7 @@ describe('openings on their surface', () => {
         }, 0);
         expect(run).toBeCloseTo(length, 9);
       }),
-      { seed: 6 },
+      repeatable(6),
     );
   });
 });
