@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { boxResult, predictResult, rateResult, shellResult } from './results.ts';
+import { uncertaintyParams } from './uncertaintyResults.ts';
 
 /** Everything that can be asked of the program: one row a method. Client, dispatcher and help derive from it. */
 
@@ -100,13 +101,13 @@ export const methods = {
   predict: method(
     'query',
     'R of each assembly as a laboratory would report it',
-    v.strictObject({ document }),
+    v.strictObject({ document, uncertainty: uncertaintyParams }),
     predictResult,
   ),
   shell: method(
     'query',
     'The whole shell, its parts and the one that limits it',
-    v.strictObject({ document }),
+    v.strictObject({ document, uncertainty: uncertaintyParams }),
     shellResult,
   ),
   rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), rateResult),

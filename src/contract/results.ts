@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { assemblyIntervals, shellIntervals } from './uncertaintyResults.ts';
 
 /** What the reckoning methods answer and the command line prints with --json; units stand in the keys. */
 
@@ -29,6 +30,7 @@ const assembly = v.strictObject({
   resonances_Hz: figures,
   critical_Hz: figures,
   spread_dB: figures,
+  intervals: assemblyIntervals,
 });
 
 const part = v.strictObject({
@@ -46,6 +48,7 @@ export const shellResult = v.strictObject({
   spread_dB: figures,
   parts: v.array(part),
   limiting: v.nullable(v.string()),
+  intervals: shellIntervals,
 });
 
 export const rateResult = v.strictObject({ ratings });

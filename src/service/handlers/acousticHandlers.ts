@@ -2,13 +2,17 @@ import { Refusal } from '../../contract/client.ts';
 import type { Handlers } from '../../contract/dispatcher.ts';
 import type { Result } from '../../contract/methods.ts';
 import type { Evaluator } from '../../engine/evaluate.ts';
+import { createSampler } from '../../engine/sampler.ts';
 import { parseCurve } from '../../engine/openings/index.ts';
 import { rateCurve, type Ratings } from '../../engine/ratings/index.ts';
 import type { ShellResult } from '../../engine/shell/index.ts';
 import type { Prediction } from '../../engine/transmission/index.ts';
+import { complete } from '../../engine/uncertainty/index.ts';
 import { fault } from '../../project/fault.ts';
 import { toAssembly, toBuild } from '../../project/toEngine.ts';
+import { toWorkmanship } from '../../project/toWorkmanship.ts';
 import { checkedProject } from '../checkedProject.ts';
+import { toIntervals, toShellIntervals } from '../toIntervals.ts';
 
 /** To a given number of decimals: no more than a reader can use. */
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
@@ -49,20 +53,29 @@ const toShell = (shell: ShellResult): Result<'shell'> => ({
 
 /** The reckoning methods, on documents that need not be kept in the store. */
 export const acousticHandlers = (evaluator: Evaluator): Pick<Handlers, 'predict' | 'shell' | 'rate'> => ({
-  predict: ({ document }) => {
+  predict: ({ document, uncertainty }) => {
     const project = checkedProject(document);
     const predicted = Object.entries(project.assemblies).map(([id, entry]) => {
-      return [id, toPredicted(evaluator.predict(toAssembly(entry, project), 'full'))] as const;
+      const assembly = toAssembly(entry, project);
+      const predicted = toPredicted(evaluator.predict(assembly, 'full'));
+      if (!uncertainty) return [id, predicted] as const;
+      const options = { ...uncertainty, workmanship: toWorkmanship(project) };
+      const drawn = complete(createSampler().assembly(assembly, options));
+      return [id, { ...predicted, intervals: toIntervals(drawn, uncertainty.samples, uncertainty.start) }] as const;
     });
     return { assemblies: Object.fromEntries(predicted) };
   },
-  shell: ({ document }) => {
+  shell: ({ document, uncertainty }) => {
     const project = checkedProject(document);
     if (project.surfaces.length === 0) {
       const empty = fault(['surfaces'], [], 'at least one surface', 'Add the walls, floor and roof of the room.');
       throw new Refusal({ code: 'bad-document', sentence: empty.sentence, faults: [empty] });
     }
-    return toShell(evaluator.shell(toBuild(project), 'full'));
+    const build = toBuild(project);
+    const shell = toShell(evaluator.shell(build, 'full'));
+    if (!uncertainty) return shell;
+    const drawn = complete(createSampler().shell(build, { ...uncertainty, workmanship: toWorkmanship(project) }));
+    return { ...shell, intervals: toShellIntervals(drawn, project) };
   },
   rate: ({ csv }) => {
     const read = parseCurve(csv);
