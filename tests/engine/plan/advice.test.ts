@@ -132,6 +132,12 @@ describe('resonance in the music', () => {
     expect(predict(heavy).resonances[0]).toBeCloseTo(45, 6);
     expect(note.remedy?.kind).toBe('deepen');
   });
+  it('leaves that would have to be many times heavier are not asked for', () => {
+    const narrow = noteOf(assembly(board(), gap(0.02), board()), 'resonance-in-music');
+    expect(narrow.sentence).not.toContain('times as heavy');
+    const wide = noteOf(assembly(board(0.03), gap(0.1), board(0.03)), 'resonance-in-music');
+    expect(wide.sentence).toContain('times as heavy');
+  });
   it('two heavy leaves 200 mm apart raise no such note', () => {
     const wide = assembly(board(0.03), gap(0.25, filled(0.2)), board(0.03));
     expect(codes(wide)).not.toContain('resonance-in-music');
@@ -181,6 +187,8 @@ describe('fill', () => {
     const note = noteOf(lobby, 'cavity-without-absorber');
     expect(note.severity).toBe('hint');
     expect(note.sentence).toContain('two doors or panes');
+    const lining = assembly(board(), gap(0.1), board(0.215, brick));
+    expect(noteOf(lining, 'cavity-without-absorber').sentence).not.toContain('two doors');
   });
   it('wool takes after the wool of another gap', () => {
     const two = assembly(board(), gap(0.09), board(), gap(0.09, filled(0.09)), board());

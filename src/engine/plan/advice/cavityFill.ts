@@ -13,6 +13,8 @@ const BANDS: readonly number[] = [63, 125, 500];
 const TELLING = 3;
 /** Less, in Rw and at 500 Hz, is not worth the wool, dB. */
 const LEAST_GAIN = 1;
+/** Neither doors nor panes weigh as much, kg/m². @source common practice */
+const HEAVY = 80;
 
 const fillFigures = (look: Look, remedy: Remedy) => {
   const filled = look.predict(remedied(look.assembly, remedy));
@@ -37,7 +39,8 @@ const UNFRAMED =
   ' Between two doors or panes the gap has to stay open: line its edges with wool behind cloth or pierced board, which ' +
   'brings a part of that.';
 
-const emptyNote = (look: Look, index: number, frame: Frame | undefined): Note | null => {
+/** @param light both leaves may be doors or panes */
+const emptyNote = (look: Look, index: number, frame: Frame | undefined, light: boolean): Note | null => {
   const remedy: Remedy = { kind: 'fill-cavity', label: 'wool in the gap', cavity: index };
   const { gain, middle, words, figures } = fillFigures(look, remedy);
   if (gain < LEAST_GAIN && middle < LEAST_GAIN) return null;
@@ -46,7 +49,7 @@ const emptyNote = (look: Look, index: number, frame: Frame | undefined): Note | 
     severity: frame && gain >= TELLING ? 'mistake' : 'hint',
     sentence:
       `The gap is empty. Filled with mineral wool the part would have ${words}.` +
-      (!frame ? UNFRAMED : isTied(frame) ? TIED : ''),
+      (frame ? (isTied(frame) ? TIED : '') : light ? UNFRAMED : ''),
     figures,
     about: { layers: [index] },
     remedy,
@@ -86,6 +89,8 @@ export const cavityFill: Rule = (look) =>
     if (foamed.length > 0) return foamed;
     const [first] = cavities;
     const frame = cavities.find(({ cavity }) => cavity.frame)?.cavity.frame;
-    const note = first && cavities.every(({ cavity }) => !cavity.fill) ? emptyNote(look, first.index, frame) : null;
+    const light = Math.max(near?.surfaceMass ?? 0, far?.surfaceMass ?? 0) < HEAVY;
+    const note =
+      first && cavities.every(({ cavity }) => !cavity.fill) ? emptyNote(look, first.index, frame, light) : null;
     return note ? [note] : [];
   });

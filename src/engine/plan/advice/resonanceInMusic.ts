@@ -15,6 +15,8 @@ const GRAVE_FREQUENCY = 80;
 const GRAVE_COST = 3;
 /** Nobody gives a wall more room than this, m. @source common practice */
 const DEEPEST = 0.3;
+/** Nobody makes both leaves heavier than so many times. @source common practice */
+const HEAVIEST = 3;
 
 /** cavity depth that moves the resonance to a frequency, m */
 const depthFor = (first: number, second: number, frequency: number): number =>
@@ -56,7 +58,7 @@ export const resonanceInMusic: Rule = ({ assembly, structure, prediction, predic
           ? `: in the ${bandOf(prediction, f0)} Hz band the part is ${decibels(cost)} worse than the same boards with no gap at all. `
           : '. ') +
         `To bring it down to ${LOWEST_MUSIC} Hz the gap would have to be ${millimetres(needed)} instead of ` +
-        `${millimetres(cavity.depth)}, or both leaves ${heavier.toFixed(1)} times as heavy.` +
+        `${millimetres(cavity.depth)}${heavier <= HEAVIEST ? `, or both leaves ${heavier.toFixed(1)} times as heavy` : ''}.` +
         (remedy && offered < needed - 0.005 ? ` A gap of ${millimetres(offered)} brings it to ${hertz(reached)}.` : ''),
       figures: [
         figure('resonance', 'resonance of the two leaves', f0),
