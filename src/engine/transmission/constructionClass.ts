@@ -39,6 +39,21 @@ const framedClass = (structure: Structure): string => {
   }
 };
 
+const BOTH = ['empty', 'filled'] as const;
+const STUDS = ['timber', 'steel', 'timber with bars', 'steel with bars', 'staggered', 'staggered with bars', 'twin'];
+
+/** Every class there is. @see constructionClass */
+export const CONSTRUCTION_CLASSES: readonly string[] = [
+  'single board',
+  'glass',
+  'double glazing',
+  'masonry',
+  'masonry with lining',
+  ...STUDS.flatMap((studs) => BOTH.map((fill) => `stud wall: ${studs}, ${fill}`)),
+  ...BOTH.map((fill) => `separate leaves, ${fill}`),
+  ...['direct', 'bars'].flatMap((fixing) => BOTH.map((fill) => `floor: ${fixing}, ${fill}`)),
+];
+
 /**
  * The class of construction whose measured record tells how far the prediction can be trusted.
  * @param structure leaves and cavities

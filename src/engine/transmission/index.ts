@@ -8,7 +8,7 @@ export { planeWaveTransmission, transmissionCoefficients } from './diffuseField.
 export { laboratorySpread } from './spread.ts';
 export { massLaw } from './massLaw.ts';
 export { reductionCap } from './cap.ts';
-export { constructionClass } from './constructionClass.ts';
+export { CONSTRUCTION_CLASSES, constructionClass } from './constructionClass.ts';
 export { windowRadiation } from './windowRadiation.ts';
 export { freeWaveRadiation } from './freeWaveRadiation.ts';
 export { boardCriticalFrequency, leafModel } from './leafModel.ts';
