@@ -1,6 +1,7 @@
 import { buildApp } from '../../electron/scripts/buildApp.ts';
 import { findBrowser } from '../../electron/scripts/findBrowser.ts';
 import { isFresh } from '../../electron/scripts/fingerprint.ts';
+import { boxSpeeds } from './box.ts';
 import { kernelBench } from './kernel.ts';
 import { pageSize } from './pageSize.ts';
 import { shellBench } from './shellBench.ts';
@@ -23,6 +24,7 @@ const results = {
   assembly_ms: row('curve at full resolution, size known'),
   assembly_draft_ms: row('curve at draft resolution, size known'),
   ...shellBench(),
+  ...boxSpeeds(),
   ...pageSize(),
   ...(browser === null ? {} : await windowBench(browser)),
 };

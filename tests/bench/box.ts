@@ -67,6 +67,12 @@ export const boxBench = (): BenchRow[] => {
   ];
 };
 
+/** The two plans, for the whole bench: processor time, s. */
+export const boxSpeeds = (): { readonly box_coarse_s: number; readonly box_fine_s: number } => {
+  solve(COARSE_PLAN);
+  return { box_coarse_s: timed(5, () => solve(COARSE_PLAN)), box_fine_s: timed(1, () => solve(FINE_PLAN)) };
+};
+
 if (import.meta.main)
   for (const row of boxBench())
     console.log(`${row.name.padEnd(40)} ${row.value.toFixed(2).padStart(8)} ${row.unit} (aim ${row.target})`);

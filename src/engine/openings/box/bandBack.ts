@@ -1,4 +1,5 @@
-import type { BandMatrix, Columns } from './bandFactor.ts';
+import type { Columns } from './bandColumns.ts';
+import type { BandMatrix } from './bandFactor.ts';
 
 /** A complex value at every unknown. */
 export interface NodalField {

@@ -1,6 +1,6 @@
 import { complex } from '../../quantities/index.ts';
 import type { Complex } from '../../quantities/index.ts';
-import type { Columns } from './bandFactor.ts';
+import type { Columns } from './bandColumns.ts';
 import type { PortMode } from './portModes.ts';
 import type { MeshPort } from './portShapes.ts';
 
