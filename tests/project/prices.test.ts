@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assemblyPrice } from '../../src/project/prices.ts';
+import { assemblyPrice, candidatePrice } from '../../src/project/prices.ts';
 import { frameRows } from '../../src/project/frameRows.ts';
 import type { CavityLayerEntry, LayerEntry, Project } from '../../src/project/schema.ts';
 
@@ -59,5 +59,65 @@ describe('the price of a make-up', () => {
     const { price_per_m3: _, ...unpriced } = mine;
     const without = { ...project, materials: { mine: unpriced } };
     expect(assemblyPrice(without, { name: 'A', layers: wall() }).price).toBeNull();
+  });
+});
+
+describe('the price of a candidate', () => {
+  const [now, then, own] = [
+    { id: 'now', name: 'Now' },
+    { id: 'then', name: 'Then' },
+    { id: 'own', name: 'Own' },
+  ];
+  const lined: LayerEntry[] = [
+    board('mine', 20),
+    board('mine', 10),
+    cavity({ stud: 'timber', arrangement: 'twin', fixing: 'direct' }),
+    board('brick', 102.5),
+  ];
+  const candidates = [
+    { ...now, assembly: 'bare' },
+    { ...then, assembly: 'lined' },
+    { ...own, assembly: 'lined', price_each: 7 },
+  ];
+  const seal = { ...then, sealed: true } as const;
+  const built: Project = {
+    ...project,
+    assemblies: { bare: { name: 'Bare', layers: [board('brick', 102.5)] }, lined: { name: 'Lined', layers: lined } },
+    surfaces: [
+      {
+        id: 'north',
+        name: 'North',
+        kind: 'wall',
+        width_m: 4,
+        height_m: 2,
+        assembly: 'bare',
+        candidates,
+        openings: [
+          { id: 'gap', name: 'Gap', kind: 'slit', length_mm: 1000, width_mm: 5, depth_mm: 40, candidates: [{ ...seal }] },
+          { id: 'hole', name: 'Hole', kind: 'hole', diameter_mm: 20, depth_mm: 100, candidates: [{ ...seal }] },
+        ],
+      },
+    ],
+  };
+  const priceOfCandidate = (id: string) => {
+    const found = candidates.find((one) => one.id === id);
+    if (!found) throw new Error(`no candidate ${id}`);
+    return candidatePrice(built, found, 8);
+  };
+  it('counts only layers that are not there yet: standing masonry is not bought again', () => {
+    expect(priceOfCandidate('now')).toEqual({ materials: 0, labour: null, illustrative: false });
+    expect(priceOfCandidate('then').materials).toBeCloseTo(8 * (20 + 10 + 11.5), 9);
+    expect(priceOfCandidate('own')).toEqual({ materials: 7, labour: null, illustrative: false });
+  });
+  it('has an illustrative figure for closing a gap', () => {
+    const [slit, hole] = built.surfaces[0]?.openings ?? [];
+    const prices = [slit, hole].map((gap) => {
+      const candidate = gap?.candidates?.[0];
+      return candidate ? candidatePrice(built, candidate, 0.005) : null;
+    });
+    expect(prices).toEqual([
+      { materials: 55, labour: null, illustrative: true },
+      { materials: 6, labour: null, illustrative: true },
+    ]);
   });
 });

@@ -116,8 +116,12 @@ describe('a build for the engine', () => {
 });
 
 describe('the price of a candidate', () => {
-  const priceWith = (candidate: object, assembly: object = {}) => {
-    const north = { ...document.surfaces[0], candidates: [{ id: 'it', name: 'It', assembly: 'wall-a', ...candidate }] };
+  const priceWith = (candidate: object, assembly: object = {}, standing = 'wall-a') => {
+    const north = {
+      ...document.surfaces[0],
+      assembly: standing,
+      candidates: [{ id: 'it', name: 'It', assembly: 'wall-a', ...candidate }],
+    };
     const wall = { ...document.assemblies['wall-a'], ...assembly };
     const changed = {
       ...document,
@@ -140,7 +144,7 @@ describe('the price of a candidate', () => {
       labour: 3 * area,
       illustrative: false,
     });
-    const fromLibrary = priceWith({});
+    const fromLibrary = priceWith({}, {}, 'wall-b');
     expect(fromLibrary).toMatchObject({ labour: null, illustrative: true });
     // two boards of 15 mm at 660, compound of 0.5 mm, wool of 75 mm and OSB of 18 mm: tens of pounds per m²
     expect((fromLibrary?.materials ?? 0) / area).toBeGreaterThan(2 * 0.015 * 660);
