@@ -98,6 +98,18 @@ export const openingBox = (
   return { x: box.x - x, y: box.y - y, width: box.width + 2 * x, height: box.height + 2 * y };
 };
 
+/** Lines that a text should not stand across: the four edges of a surface, as thin boxes. */
+const edgesOf = ({ x, y, width, height }: SheetBox): readonly (SheetBox & { readonly id: string })[] => {
+  const thin = 3;
+  const edges = [
+    { x, y: y - thin / 2, width, height: thin },
+    { x, y: y + height - thin / 2, width, height: thin },
+    { x: x - thin / 2, y, width: thin, height },
+    { x: x + width - thin / 2, y, width: thin, height },
+  ];
+  return edges.map((box) => ({ ...box, id: '' }));
+};
+
 /** Names and figures of all parts, placed so that they do not cover one another. */
 export const netTexts = (
   net: Net,
@@ -122,7 +134,10 @@ export const netTexts = (
       return written(entry.id, entry.name, figures.get(entry.id), SURFACE, home, home);
     }),
   ];
-  const obstacles = openings.map(({ id, box }) => ({ ...box, id }));
+  const obstacles = [
+    ...openings.map(({ id, box }) => ({ ...box, id })),
+    ...net.surfaces.flatMap((surface) => edgesOf(scale.boxOnScreen(surface.box))),
+  ];
   return placeNetLabels(wanted, obstacles, sheet).map(({ label: { id, lines, limits, size, home }, box }) => {
     const onIt = overlap(box, home) > 0.5 * box.width * box.height;
     return { id, lines, limits, size, box, onHatch: onIt && (limits || (figures.get(id)?.step ?? 0) >= 2) };
