@@ -7,8 +7,7 @@ import { cubicSpline } from '../../../../src/engine/openings/box/cubicSpline.ts'
 import { denseMatrix, denseSolve } from '../../../../src/engine/openings/box/denseSolve.ts';
 import { faceEndLength } from '../../../../src/engine/openings/box/faceEnd.ts';
 import { gridLines } from '../../../../src/engine/openings/box/planGrid.ts';
-
-const RUNS = { seed: 20_261, numRuns: 40 } as const;
+import { repeatable } from '../../../support/repeatable.ts';
 
 /** Numbers from −1 to 1 that depend on place alone. */
 const wave = (n: number): number => Math.sin(12.9898 * n + 4.1414);
@@ -59,7 +58,7 @@ describe('the banded factorisation', () => {
           });
         },
       ),
-      RUNS,
+      repeatable(20_261, 40),
     );
   });
 });
