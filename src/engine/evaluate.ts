@@ -1,6 +1,8 @@
 import type { Assembly } from './assembly/index.ts';
 import { assemblyNotes, planOf, shellNotes } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
+import { solveBoxCoarse, solveBoxWhole, waveBoxSound } from './openings/index.ts';
+import type { BoxSound, VentBox } from './openings/index.ts';
 import type { Note } from './quantities/index.ts';
 import { evaluateShell, partTransmission } from './shell/index.ts';
 import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
@@ -44,17 +46,27 @@ export const createEvaluator = (): Evaluator => {
   const predictions = createMemory<Prediction>();
   const transmissions = createMemory<PartTransmission>();
   const notes = createMemory<readonly Note[]>();
+  const boxes = createMemory<BoxSound>();
 
   const predictAt = (assembly: Assembly, size: PartSize | null, resolution: Resolution): Prediction =>
     predictions(JSON.stringify([resolution, size, assembly.layers]), () =>
       predictor.predict(assembly, { resolution, ...(size && { size: [size.width, size.height] as const }) }),
     );
 
+  const boxAt = (box: VentBox, resolution: Resolution): BoxSound =>
+    boxes(JSON.stringify([resolution, box]), () =>
+      waveBoxSound(box, resolution === 'draft' ? solveBoxCoarse : solveBoxWhole),
+    );
+
   const transmitAt =
     (resolution: Resolution) =>
     (part: Part): PartTransmission =>
       transmissions(JSON.stringify([resolution, part.element, part.width, part.height, part.area]), () =>
-        partTransmission(part, (assembly, size) => predictAt(assembly, size, resolution)),
+        partTransmission(
+          part,
+          (assembly, size) => predictAt(assembly, size, resolution),
+          (box) => boxAt(box, resolution),
+        ),
       );
 
   const notesOn = (assembly: Assembly): readonly Note[] =>

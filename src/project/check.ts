@@ -8,6 +8,7 @@ import { choiceRules } from './rules/choiceRules.ts';
 import { flankingRules } from './rules/flankingRules.ts';
 import { materialRules } from './rules/materialRules.ts';
 import { surfaceRules } from './rules/surfaceRules.ts';
+import { ventRules } from './rules/ventRules.ts';
 import { FORMAT, FORMAT_VERSION, projectSchema, type Project } from './schema.ts';
 
 /** Why a document was refused as a whole; the codes are the contract's. */
@@ -42,7 +43,7 @@ const listFaults = (document: Readonly<Record<string, unknown>>): readonly Fault
 /** Breaches of the rules across fields, as many as are listed; finding one more costs time. */
 function* firstFaults(project: Project): Generator<Fault> {
   let room = MOST_FAULTS;
-  for (const rule of [materialRules, assemblyRules, surfaceRules, flankingRules, choiceRules])
+  for (const rule of [materialRules, assemblyRules, surfaceRules, flankingRules, choiceRules, ventRules])
     for (const found of rule(project)) {
       if (room <= 0) return;
       room -= 1;

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { fittings } from './doorSchema.ts';
 import { between, id, name, optionalBetween, priced, text } from './fields.ts';
 
 /** A laboratory curve instead of an assembly: R of the part, or Dn,e of a small element (A0 = 10 m²). */
@@ -10,6 +11,7 @@ export const measuredSchema = v.strictObject({
 });
 
 const make = { assembly: v.optional(id), measured: v.optional(measuredSchema) };
+const path = v.optional(v.pipe(id, v.description('a vent: the id of one under "vents"')));
 const sealed = v.optional(v.pipe(v.literal(true), v.description('closed and sealed for good')));
 const gap = { width_mm: between(0.1, 1000), diameter_mm: between(0.5, 2000), depth_mm: between(1, 3000) };
 
@@ -18,6 +20,7 @@ export const candidateSchema = v.strictObject({
   id,
   name,
   ...make,
+  path,
   sealed,
   width_mm: v.optional(gap.width_mm),
   diameter_mm: v.optional(gap.diameter_mm),
@@ -38,6 +41,8 @@ const panelOpening = v.strictObject({
   width_m: between(0.005, 50),
   height_m: between(0.005, 50),
   ...make,
+  path,
+  ...fittings,
   ...placed,
   ...priced,
   candidates,

@@ -1,10 +1,12 @@
 import * as v from 'valibot';
+import { airSchema } from './airSchema.ts';
 import { assemblySchema } from './assemblySchema.ts';
 import { id, name, text } from './fields.ts';
 import { flankingSchema } from './flankingSchema.ts';
 import { materialSchema } from './materialSchema.ts';
 import { surfaceSchema } from './partSchema.ts';
 import { targetSchema } from './targetSchema.ts';
+import { ventSchema } from './ventSchema.ts';
 import { workmanshipSchema } from './workmanshipSchema.ts';
 
 /** The project document: one room being built. All document types are inferred from its schemas. */
@@ -37,6 +39,8 @@ export const projectSchema = v.strictObject({
       v.description('ways along the building past the surfaces; none where the room stands by itself'),
     ),
   ),
+  vents: v.optional(v.pipe(v.array(ventSchema), v.maxLength(20), v.description('piece by piece, for vent openings'))),
+  air: v.optional(v.pipe(airSchema, v.description('people, session and climate'))),
   options: v.optional(
     v.pipe(
       v.array(optionSchema),
@@ -82,3 +86,7 @@ export {
 } from './partSchema.ts';
 export { TARGET_RATINGS, targetSchema, type TargetEntry } from './targetSchema.ts';
 export { CARE_LEVELS, DAMP_LEVELS, workmanshipSchema, type WorkmanshipEntry } from './workmanshipSchema.ts';
+export { AIR_DEFAULTS, airSchema, type AirEntry } from './airSchema.ts';
+export { FITTING_DEFAULTS, type SealsEntry, type ServiceItemEntry } from './doorSchema.ts';
+export { type SectionEntry } from './sectionSchema.ts';
+export { VENT_DEFAULTS, ventElementSchema, ventSchema, type VentElementEntry, type VentEntry } from './ventSchema.ts';

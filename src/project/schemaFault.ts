@@ -4,16 +4,28 @@ import { suggestion } from './nearest.ts';
 
 /** Units as keys end in them, longest first. */
 const UNITS: readonly (readonly [suffix: string, unit: string])[] = [
+  ['_L_s_person', 'L/s a person'],
   ['_Pa_s_m2', 'Pa·s/m²'],
+  ['_kg_m2', 'kg/m²'],
+  ['_percent', '%'],
   ['_kg_m3', 'kg/m³'],
   ['_per_m2', 'per m²'],
   ['_per_m3', 'per m³'],
   ['_GPa', 'GPa'],
   ['_MPa', 'MPa'],
+  ['_ppm', 'ppm'],
+  ['_L_s', 'L/s'],
+  ['_deg', '°'],
   ['_mm', 'mm'],
+  ['_Pa', 'Pa'],
+  ['_m3', 'm³'],
   ['_dB', 'dB'],
   ['_Hz', 'Hz'],
   ['_m', 'm'],
+  ['_W', 'W'],
+  ['_K', 'K'],
+  ['_C', '°C'],
+  ['_s', 's'],
 ];
 
 const unitOf = (path: Path): string => {

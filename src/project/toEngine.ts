@@ -1,11 +1,13 @@
 import { THIRD_OCTAVES, type Spectrum } from '../engine/quantities/index.ts';
 import type { Build, Candidate, Part, PartElement } from '../engine/shell/index.ts';
-import { isPanel, netArea, outlineArea, type PartEntry } from './parts.ts';
+import { isPanel, isSurface, netArea, outlineArea, type PartEntry } from './parts.ts';
 import { candidatePrice } from './prices.ts';
 import type { CandidateEntry, MeasuredEntry, Project } from './schema.ts';
 import { sources } from './sources.ts';
 import { toAssembly } from './toAssembly.ts';
+import { toFittings } from './toFittings.ts';
 import { toFlanking } from './toFlanking.ts';
+import { toVentPath, ventOf } from './toVents.ts';
 
 const MILLI = 1e-3;
 
@@ -16,7 +18,8 @@ const toCurve = (measured: MeasuredEntry): PartElement => ({
 });
 
 /** What a panel is made of. @throws Error for a project that was not checked */
-const toPanel = (project: Project, made: Pick<CandidateEntry, 'assembly' | 'measured'>): PartElement => {
+const toPanel = (project: Project, made: Pick<CandidateEntry, 'assembly' | 'measured' | 'path'>): PartElement => {
+  if (made.path !== undefined) return { kind: 'path', path: toVentPath(project, ventOf(project, made.path)) };
   if (made.measured) return toCurve(made.measured);
   const entry = made.assembly === undefined ? undefined : project.assemblies[made.assembly];
   if (!entry) throw new Error(`assembly ${made.assembly ?? ''} must exist: check the project first`);
@@ -25,7 +28,11 @@ const toPanel = (project: Project, made: Pick<CandidateEntry, 'assembly' | 'meas
 
 /** What a part is made of; with a candidate, what it would be made of. */
 const toElement = (project: Project, part: PartEntry, candidate?: CandidateEntry): PartElement => {
-  if (isPanel(part)) return toPanel(project, candidate ?? part);
+  if (isPanel(part)) {
+    const panel = toPanel(project, candidate ?? part);
+    const fittings = isSurface(part) || panel.kind !== 'assembly' ? undefined : toFittings(project, part);
+    return fittings && panel.kind === 'assembly' ? { ...panel, fittings } : panel;
+  }
   const sealed = candidate ? candidate.sealed : part.sealed;
   if (sealed) return { kind: 'sealed' };
   const depth = (candidate?.depth_mm ?? part.depth_mm) * MILLI;

@@ -147,6 +147,15 @@ describe('commands', () => {
       'removeFlanking',
       'removeAssembly',
       'removeMaterial',
+      // vents have a test of their own
+      'addVent',
+      'removeVent',
+      'setVent',
+      'addVentElement',
+      'removeVentElement',
+      'moveVentElement',
+      'setVentElement',
+      'setAir',
     ]);
   });
 

@@ -21,3 +21,6 @@ export { openDoorExchange } from './openDoor.ts';
 export { coolingFlow, temperatureRise } from './heat.ts';
 export type { RoomMoisture } from './moisture.ts';
 export { dewPoint, moistureOf, roomMoisture, saturationPressure } from './moisture.ts';
+export type { AirPlan, SessionStep } from './airPlan.ts';
+export type { AirResult, AirScenario, PathFlow } from './airResult.ts';
+export { evaluateAir } from './evaluateAir.ts';

@@ -34,7 +34,21 @@ export type NoteCode =
   | 'weak-roof'
   | 'value-assumed'
   | 'outside-validity'
-  | 'load-overhead';
+  | 'load-overhead'
+  | 'no-way-for-air'
+  | 'too-little-air'
+  | 'carbon-dioxide'
+  | 'fan-must-run'
+  | 'air-too-fast'
+  | 'too-warm'
+  | 'condensation'
+  | 'no-combustion'
+  | 'bare-vent'
+  | 'weak-casing'
+  | 'vent-costs-wall'
+  | 'vent-bass'
+  | 'foam-lining'
+  | 'fan-heard';
 
 /** How to rebuild the assembly without the fault; the project wing turns it into a new layup. */
 export type Remedy =

@@ -69,6 +69,7 @@ export const evaluateShell = (build: Build, transmit: (part: Part) => PartTransm
         ifTwiceAsGood: ifPartPassed(present, total, openArea, 0.5, base),
         surfaceMass: passes.surfaceMass,
         thickness: passes.thickness,
+        ...(passes.ways && { ways: passes.ways }),
       };
     })
     .sort((a, b) => b.share - a.share);

@@ -1,10 +1,13 @@
 import type { Assembly } from '../assembly/index.ts';
+import type { Fittings, VentPath } from '../openings/index.ts';
 import type { Spectrum } from '../quantities/index.ts';
 import type { FlankingElement } from './flankingElement.ts';
 
 /** What a part is made of. Curves: R of the part, or Dn,e of a small element (A0 = 10 m²). Lengths in m. */
 export type PartElement =
-  | { readonly kind: 'assembly'; readonly assembly: Assembly }
+  | { readonly kind: 'assembly'; readonly assembly: Assembly; readonly fittings?: Fittings }
+  /** a vent, piece by piece from the room outwards */
+  | { readonly kind: 'path'; readonly path: VentPath }
   | { readonly kind: 'measured'; readonly quantity: 'R' | 'Dne'; readonly curve: Spectrum }
   | {
       readonly kind: 'slit';

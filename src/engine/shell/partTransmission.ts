@@ -1,12 +1,20 @@
 import type { Assembly } from '../assembly/index.ts';
-import { REFERENCE_AREA, bringToThirdOctaves, holeTransmissions, slitTransmissions } from '../openings/index.ts';
-import { SOUND_SPEED, THIRD_OCTAVES, toTransmission } from '../quantities/index.ts';
+import {
+  REFERENCE_AREA,
+  bringToThirdOctaves,
+  fittedPanel,
+  holeTransmissions,
+  slitTransmissions,
+} from '../openings/index.ts';
+import type { BoxSound, VentBox } from '../openings/index.ts';
+import { SOUND_SPEED, THIRD_OCTAVES, toReduction, toTransmission } from '../quantities/index.ts';
 import type { Ratings } from '../ratings/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
 import type { Prediction } from '../transmission/index.ts';
 import { APERTURE_SPREAD, MEASURED_RATING_SPREAD, measuredSpread } from './elementSpread.ts';
 import { flankingTransmission } from './flankingTransmission.ts';
 import type { Part } from './part.ts';
+import { pathTransmission, solvedBox } from './pathTransmission.ts';
 
 /** Clear size of a part, m. */
 export interface PartSize {
@@ -16,6 +24,12 @@ export interface PartSize {
 
 /** Handed in: R of an assembly built at a size; null for the size of a laboratory. */
 export type Predictor = (assembly: Assembly, size: PartSize | null) => Prediction;
+
+/** One way through a part: S·τ per band, m². */
+export interface PartWay {
+  readonly name: string;
+  readonly openArea: readonly number[];
+}
 
 /** What one part lets through, before it meets the others. */
 export interface PartTransmission {
@@ -34,6 +48,8 @@ export interface PartTransmission {
   readonly thickness: number | null;
   /** parts of one family err together */
   readonly family: string;
+  /** ways that add up to `openArea`; only of vents with a path and of panels with fittings */
+  readonly ways?: readonly PartWay[];
 }
 
 const requireArea = (part: Part): void => {
@@ -59,12 +75,17 @@ const slitDoubt = (band: number, length: number, width: number): string | null =
  * What a part lets through: S·τ per band. Slits and holes by their own area; small elements by A0·10^(−Dn,e/10).
  * @param part the part; its area (m²) with openings taken off
  * @param predict predicts an assembly at the part's size
+ * @param boxSound the sound of a vent's box; solved on the fine grid where not given
  * @returns S·τ per third octave 25 Hz to 10 kHz with its spread and doubts
  * @throws RangeError where the openings leave a surface no area, or a curve or size is out of range
  * @validity as the model of each element
  * @source EN 12354-3:2000, clause 4 (Dn,e, A0 = 10 m²); openings: Wilson & Soroka 1965, Gomperts & Kihlman 1967
  */
-export const partTransmission = (part: Part, predict: Predictor): PartTransmission => {
+export const partTransmission = (
+  part: Part,
+  predict: Predictor,
+  boxSound: (box: VentBox) => BoxSound = solvedBox,
+): PartTransmission => {
   const { element } = part;
   if (element.kind === 'slit') {
     const { length, width, depth, edge } = element;
@@ -96,19 +117,26 @@ export const partTransmission = (part: Part, predict: Predictor): PartTransmissi
       family: `measured ${values.join(' ')}`,
     };
   }
+  if (element.kind === 'path') return pathTransmission(element.path, area, predict, boxSound);
   if (element.kind === 'flanking') return flankingTransmission(element, area, predict);
   const prediction = predict(element.assembly, { width: part.width, height: part.height });
   const { spread, extrapolated, ratings, ratingSpread, surfaceMass, thickness, constructionClass } = prediction;
-  const openArea = prediction.R.map((R) => area * toTransmission(R));
+  const fitted =
+    element.fittings &&
+    fittedPanel(prediction, element.fittings, part, THIRD_OCTAVES, (assembly) => predict(assembly, part));
+  const openArea = fitted?.openArea ?? prediction.R.map((R) => area * toTransmission(R));
   return {
     area,
     openArea,
     spread,
     extrapolated,
-    ratings,
+    ratings: fitted
+      ? rateThirdOctaves({ bands: THIRD_OCTAVES, values: openArea.map((passed) => toReduction(passed / area)) })
+      : ratings,
     ratingSpread,
     surfaceMass,
     thickness,
     family: constructionClass,
+    ...(fitted && { ways: fitted.ways }),
   };
 };

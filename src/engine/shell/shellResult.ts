@@ -32,6 +32,8 @@ export interface PartResult {
   readonly ifTwiceAsGood: WhatIf;
   readonly surfaceMass: number | null;
   readonly thickness: number | null;
+  /** ways that add up to what the part lets through; only of vents with a path and of panels with fittings */
+  readonly ways?: readonly { readonly name: string; readonly openArea: readonly number[] }[];
 }
 
 export interface ShellResult {

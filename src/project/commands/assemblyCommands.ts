@@ -56,6 +56,7 @@ export const usersOfAssembly = (project: Project, id: string): readonly string[]
   partsOf(project)
     .flatMap((part) => [
       ...(isPanel(part) && part.assembly === id ? [part.name] : []),
+      ...('second' in part && part.second?.assembly === id ? [`the second leaf of ${part.name}`] : []),
       ...(part.candidates ?? [])
         .filter((candidate) => candidate.assembly === id)
         .map((candidate) => `the candidate ${candidate.name} of ${part.name}`),
@@ -64,6 +65,11 @@ export const usersOfAssembly = (project: Project, id: string): readonly string[]
       (project.flanking ?? [])
         .filter(({ inside, beyond }) => [inside.assembly, beyond.assembly].includes(id))
         .map((path) => path.name),
+    )
+    .concat(
+      (project.vents ?? [])
+        .filter(({ elements }) => elements.some((element) => 'casing' in element && element.casing === id))
+        .map((vent) => vent.name),
     );
 
 export const removeAssembly = command<{ assembly: string }>('Remove a make-up', (project, { assembly }) => {

@@ -11,6 +11,7 @@ import * as part from './partCommands.ts';
 import * as project from './projectCommands.ts';
 import * as room from './roomCommands.ts';
 import * as surface from './surfaceCommands.ts';
+import * as vent from './ventCommands.ts';
 
 const table = {
   renameProject: project.renameProject,
@@ -58,6 +59,14 @@ const table = {
   addMaterial: material.addMaterial,
   setMaterial: material.setMaterial,
   removeMaterial: material.removeMaterial,
+  addVent: vent.addVent,
+  removeVent: vent.removeVent,
+  setVent: vent.setVent,
+  addVentElement: vent.addVentElement,
+  removeVentElement: vent.removeVentElement,
+  moveVentElement: vent.moveVentElement,
+  setVentElement: vent.setVentElement,
+  setAir: vent.setAir,
   applyRemedy,
 } as const;
 

@@ -8,6 +8,7 @@ export type Make = Omit<CandidateEntry, 'id' | 'name'>;
 const KEYS = [
   'assembly',
   'measured',
+  'path',
   'sealed',
   'width_mm',
   'diameter_mm',
@@ -44,6 +45,8 @@ export const presentMake = (part: PartEntry): Make => {
 export const nameOfMake = (project: Project, part: PartEntry): string => {
   if (part.kind === 'slit') return part.sealed ? 'Sealed' : `Gap of ${part.width_mm} mm`;
   if (part.kind === 'hole') return part.sealed ? 'Sealed' : `Hole of ${part.diameter_mm} mm`;
+  if ('path' in part && part.path !== undefined)
+    return project.vents?.find(({ id }) => id === part.path)?.name ?? part.name;
   if (part.measured) return isSurface(part) ? 'Tested build-up' : `Tested ${part.kind}`;
   const assembly = part.assembly === undefined ? undefined : project.assemblies[part.assembly];
   return assembly?.name ?? part.name;

@@ -14,7 +14,12 @@ export const usersOfMaterial = (project: Project, id: string): readonly string[]
     .filter(({ layers }) =>
       layers.some((layer) => (layer.kind === 'cavity' ? layer.fill?.material === id : layer.material === id)),
     )
-    .map((assembly) => assembly.name);
+    .map((assembly) => assembly.name)
+    .concat(
+      (project.vents ?? [])
+        .filter(({ elements }) => elements.some((it) => 'lining' in it && it.lining?.material === id))
+        .map((vent) => vent.name),
+    );
 
 /** Adds a material of the project's own; one with the id of a library material takes its place here. */
 export const addMaterial = command<{ material: MaterialEntry; id?: string }>(

@@ -5,6 +5,7 @@ import { partOf, surfaceOf, withOpening, withoutSwaps, withSurface } from './cha
 import { command, refuse } from './command.ts';
 import { patched, type Patch } from './patch.ts';
 import { exclusive, type New } from './surfaceCommands.ts';
+import { withoutVents } from './ventCommands.ts';
 
 type PanelEntry = Exclude<OpeningEntry, { kind: 'slit' | 'hole' }>;
 type SlitEntry = Extract<OpeningEntry, { kind: 'slit' }>;
@@ -31,7 +32,8 @@ export const removeOpening = command<{ opening: string }>('Remove an opening', (
       ? patched(surface, { openings: surface.openings.filter((it) => it.id !== opening) })
       : surface,
   );
-  return withoutSwaps(patched(project, { surfaces }), (part) => part === opening);
+  const alone = withoutVents(patched(project, { surfaces }), (vent) => vent.opening === opening);
+  return withoutSwaps(alone, (part) => part === opening);
 });
 
 /** Changes name, sizes, make or prices of an opening; a door may become a window, a gap stays a gap. */

