@@ -1,4 +1,5 @@
 import { area, line } from 'd3-shape';
+import type { CurveIntervals } from '../../src/engine/uncertainty/index.ts';
 import type { ChartFrame } from './chart.ts';
 
 /** One curve of a band chart. `extrapolated[i]` is null, or why the band is outside the model's validity. */
@@ -11,6 +12,8 @@ export interface ChartSeries {
   /** one standard deviation per band, dB */
   readonly spread?: readonly number[];
   readonly extrapolated?: readonly (string | null)[];
+  /** percentiles of builds that might come of the drawings, dB per band: shown instead of the spread */
+  readonly intervals?: CurveIntervals;
 }
 
 interface Point {
@@ -61,6 +64,19 @@ export const spreadBand = (series: ChartSeries, frame: ChartFrame): string =>
     (point) => frame.y(inside(frame, point.value - point.spread)),
     (point) => frame.y(inside(frame, point.value + point.spread)),
   )(pointsOf(series, frame)) ?? '';
+
+/** The band between two percentiles, cut off at the chart's edge. */
+export const intervalBand = (
+  { bands }: ChartSeries,
+  low: readonly number[],
+  high: readonly number[],
+  frame: ChartFrame,
+): string =>
+  area<number>(
+    (i) => frame.x(bands[i] ?? 0),
+    (i) => frame.y(inside(frame, low[i] ?? 0)),
+    (i) => frame.y(inside(frame, high[i] ?? 0)),
+  )(bands.flatMap((band, i) => (frame.bands.includes(band) ? [i] : []))) ?? '';
 
 /** Value in a band, or null where the series has none. */
 export const valueIn = (series: ChartSeries, band: number): number | null => {

@@ -49,7 +49,14 @@ export type WorkerResponse =
 /** What takes seconds is done by a worker of its own, with progress and cancel. */
 export interface LongTasks {
   uncertainty: {
-    ask: { project: Project; samples: number; start: number; predict: readonly string[] };
+    ask: {
+      project: Project;
+      samples: number;
+      start: number;
+      /** whether the whole room is drawn, beside the make-ups of `predict` */
+      whole: boolean;
+      predict: readonly string[];
+    };
     answer: { shell: SampledShell | null; assemblies: Readonly<Record<string, SampledResult>>; samples: number };
   };
 }

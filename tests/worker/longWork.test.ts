@@ -9,7 +9,13 @@ import document from '../support/exampleDocument.json' with { type: 'json' };
 const checked = checkProject(document);
 if (!checked.ok) throw new Error('example');
 const { project } = checked;
-const ask: LongTasks['uncertainty']['ask'] = { project, samples: 300, start: 1, predict: ['wall-b', 'gone'] };
+const ask: LongTasks['uncertainty']['ask'] = {
+  project,
+  samples: 300,
+  start: 1,
+  whole: true,
+  predict: ['wall-b', 'gone'],
+};
 
 /** A worker whose slices run when the test says so; its clock makes each step a slice of its own. */
 const createBench = () => {
@@ -47,6 +53,13 @@ describe('the worker for long work', () => {
     expect(progress.length).toBeGreaterThan(5);
     expect(progress).toEqual(progress.toSorted((a, b) => a - b));
     expect(Math.max(...progress)).toBeLessThanOrEqual(1);
+  });
+
+  it('draws make-ups alone where the room is known already', async () => {
+    const { client, finish } = createBench();
+    const answer = client.run({ ...ask, whole: false }, () => undefined);
+    finish();
+    expect(await answer).toMatchObject({ shell: null, samples: 300 });
   });
 
   it('stops when it is cancelled', async () => {

@@ -1,5 +1,6 @@
 import type { Guides } from '../../../src/worker/protocol.ts';
 import type { Prediction } from '../../../src/engine/transmission/index.ts';
+import type { SampledResult } from '../../../src/engine/uncertainty/index.ts';
 import type { ChartSeries } from '../../drawings/chartCurves.ts';
 import type { ChartGuide } from '../../drawings/chartGuide.ts';
 
@@ -7,18 +8,21 @@ export interface Column {
   readonly letter: string;
   readonly name: string;
   readonly prediction: Prediction | null;
+  /** builds drawn of it, where there are any */
+  readonly drawn?: SampledResult | null;
 }
 
 export const MARKS = 'f0, fc';
 
 /** Curves of the columns that have been predicted; a missing one leaves its place, so that colours stay. */
 export const seriesOf = (columns: readonly Column[]): readonly ChartSeries[] =>
-  columns.map(({ letter, name, prediction }) => ({
+  columns.map(({ letter, name, prediction, drawn }) => ({
     label: `${letter} ${name}`,
     short: letter,
     bands: prediction?.bands ?? [],
     values: prediction?.R ?? [],
     ...(prediction ? { spread: prediction.spread, extrapolated: prediction.extrapolated } : {}),
+    ...(prediction && drawn ? { intervals: drawn.R } : {}),
   }));
 
 /** Frequencies within 5 % of the one before would print over each other: the first stands for them. */
