@@ -98,8 +98,8 @@ export const openingBox = (
   return { x: box.x - x, y: box.y - y, width: box.width + 2 * x, height: box.height + 2 * y };
 };
 
-/** Lines that a text should not stand across: the four edges of a surface, as thin boxes. */
-const edgesOf = ({ x, y, width, height }: SheetBox): readonly (SheetBox & { readonly id: string })[] => {
+/** Lines that no text but the surface's own should touch: its four edges, as thin boxes. */
+const edgesOf = (id: string, { x, y, width, height }: SheetBox): readonly (SheetBox & { readonly id: string })[] => {
   const thin = 3;
   const edges = [
     { x, y: y - thin / 2, width, height: thin },
@@ -107,7 +107,7 @@ const edgesOf = ({ x, y, width, height }: SheetBox): readonly (SheetBox & { read
     { x: x - thin / 2, y, width: thin, height },
     { x: x + width - thin / 2, y, width: thin, height },
   ];
-  return edges.map((box) => ({ ...box, id: '' }));
+  return edges.map((box) => ({ ...box, id }));
 };
 
 /** Names and figures of all parts, placed so that they do not cover one another. */
@@ -136,7 +136,7 @@ export const netTexts = (
   ];
   const obstacles = [
     ...openings.map(({ id, box }) => ({ ...box, id })),
-    ...net.surfaces.flatMap((surface) => edgesOf(scale.boxOnScreen(surface.box))),
+    ...net.surfaces.flatMap(({ entry, box }) => edgesOf(entry.id, scale.boxOnScreen(box))),
   ];
   return placeNetLabels(wanted, obstacles, sheet).map(({ label: { id, lines, limits, size, home }, box }) => {
     const onIt = overlap(box, home) > 0.5 * box.width * box.height;
