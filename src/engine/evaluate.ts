@@ -1,8 +1,10 @@
 import type { Assembly } from './assembly/index.ts';
+import { breathe } from './breathe.ts';
+import type { BreatheQuestion, BreatheResult } from './breatheResult.ts';
 import { assemblyNotes, planOf, shellNotes } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
-import { solveBoxCoarse, solveBoxWhole, waveBoxSound } from './openings/index.ts';
-import type { BoxSound, VentBox } from './openings/index.ts';
+import { solveBoxCoarse, solveBoxWhole, ventTransmission, waveBoxSound } from './openings/index.ts';
+import type { BoxResult, BoxSolver, BoxSound, VentBox, VentPath, VentSound } from './openings/index.ts';
 import type { Note } from './quantities/index.ts';
 import { evaluateShell, partTransmission } from './shell/index.ts';
 import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
@@ -15,9 +17,18 @@ export interface Evaluator {
   predict(assembly: Assembly, resolution: Resolution): Prediction;
   /** The whole shell, each part at its own size; notes at full resolution. */
   shell(build: Build, resolution: Resolution): ShellResult;
+  /** Vents, fresh air, CO2, heat and noise of a room. */
+  breathe(build: Build, question: BreatheQuestion, resolution: Resolution): BreatheResult;
   /** Every single swap and every named option. */
   plan(build: Build, resolution: Resolution): PlanResult;
+  /** Sound through one vent. */
+  vent(path: VentPath, resolution: Resolution): VentSound;
+  /** The sound of a vent's box, as the evaluator has it now. */
+  boxSound(box: VentBox, resolution: Resolution): BoxSound;
 }
+
+/** Looks up the fine solution of a box that someone else works out; null: the coarse grid serves until there is one. */
+export type KnownBox = (box: VentBox) => BoxResult | null;
 
 /** Results kept, of each kind; a session of editing stays within it. */
 const KEPT = 800;
@@ -36,38 +47,66 @@ const createMemory = <T>() => {
   };
 };
 
+/** Grid of the solution that stands for a box, and how to come by it. */
+interface BoxWay {
+  readonly grid: 'coarse' | 'fine';
+  readonly solve: BoxSolver;
+}
+
 /**
  * An evaluator with its own memory: what depends on unchanged content (layers, size, resolution) is not computed again.
+ * @param knownBox fine solutions found elsewhere; without it boxes are solved here, finely but for drafts
  * @returns evaluator; the same question gives the same answer
  * @throws RangeError from the rooms, in the house's wording, for input out of range
  */
-export const createEvaluator = (): Evaluator => {
+export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
   const predictor = createPredictor();
   const predictions = createMemory<Prediction>();
   const transmissions = createMemory<PartTransmission>();
   const notes = createMemory<readonly Note[]>();
   const boxes = createMemory<BoxSound>();
+  const vents = createMemory<VentSound>();
 
   const predictAt = (assembly: Assembly, size: PartSize | null, resolution: Resolution): Prediction =>
     predictions(JSON.stringify([resolution, size, assembly.layers]), () =>
       predictor.predict(assembly, { resolution, ...(size && { size: [size.width, size.height] as const }) }),
     );
 
-  const boxAt = (box: VentBox, resolution: Resolution): BoxSound =>
-    boxes(JSON.stringify([resolution, box]), () =>
-      waveBoxSound(box, resolution === 'draft' ? solveBoxCoarse : solveBoxWhole),
+  const wayOf = (box: VentBox, resolution: Resolution): BoxWay => {
+    const known = knownBox?.(box) ?? null;
+    if (known) return { grid: 'fine', solve: () => known };
+    const fine = resolution === 'full' && knownBox === undefined;
+    return fine ? { grid: 'fine', solve: solveBoxWhole } : { grid: 'coarse', solve: solveBoxCoarse };
+  };
+
+  const boxAt = (box: VentBox, resolution: Resolution): BoxSound => {
+    const { grid, solve } = wayOf(box, resolution);
+    return boxes(JSON.stringify([grid, box]), () => waveBoxSound(box, solve));
+  };
+
+  const ventAt = (path: VentPath, resolution: Resolution): VentSound =>
+    vents(JSON.stringify([resolution, path, gridsOf(path, resolution)]), () =>
+      ventTransmission(path, {
+        boxSound: (box) => boxAt(box, resolution),
+        reduction: (assembly, size) => predictAt(assembly, size, resolution).R,
+      }),
     );
+
+  const gridsOf = ({ elements }: VentPath, resolution: Resolution): readonly string[] =>
+    elements.flatMap((element) => (element.kind === 'box' ? [wayOf(element.box, resolution).grid] : []));
 
   const transmitAt =
     (resolution: Resolution) =>
-    (part: Part): PartTransmission =>
-      transmissions(JSON.stringify([resolution, part.element, part.width, part.height, part.area]), () =>
+    (part: Part): PartTransmission => {
+      const grids = part.element.kind === 'path' ? gridsOf(part.element.path, resolution) : [];
+      return transmissions(JSON.stringify([resolution, part.element, part.width, part.height, part.area, grids]), () =>
         partTransmission(
           part,
           (assembly, size) => predictAt(assembly, size, resolution),
           (box) => boxAt(box, resolution),
         ),
       );
+    };
 
   const notesOn = (assembly: Assembly): readonly Note[] =>
     notes(JSON.stringify(assembly.layers), () => assemblyNotes(assembly, (other) => predictAt(other, null, 'full')));
@@ -89,6 +128,13 @@ export const createEvaluator = (): Evaluator => {
       const shell = evaluateShell(build, transmitAt(resolution));
       return resolution === 'full' ? { ...shell, notes: shellNotes(build, shell) } : shell;
     },
+    breathe: (build, question, resolution) =>
+      breathe(question, evaluateShell(build, transmitAt(resolution)).parts, {
+        boxSound: (box) => boxAt(box, resolution),
+        reduction: (assembly, size) => predictAt(assembly, size, resolution).R,
+      }),
     plan: (build, resolution) => planOf(build, transmitAt(resolution)),
+    vent: ventAt,
+    boxSound: boxAt,
   };
 };

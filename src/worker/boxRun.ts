@@ -1,12 +1,12 @@
-import { COARSE_PLAN, FINE_PLAN, boxField, boxSteps } from '../engine/openings/index.ts';
+import { COARSE_PLAN, VENT_BOX_PLAN, boxField, boxSteps } from '../engine/openings/index.ts';
 import type { BoxPlan } from '../engine/openings/index.ts';
 import type { BoxGrid, BoxNews, BoxRequest } from './boxProtocol.ts';
 
 /** Between two looks at the messages, ms: a cancel is heard after that, and a solution at most once a step. */
 const WORK_FOR = 25;
 
-/** Both grids keep the pressure inside: without it nothing is known of what comes in through the boards. */
-const PLANS: Readonly<Record<BoxGrid, BoxPlan>> = { coarse: { ...COARSE_PLAN, inside: true }, fine: FINE_PLAN };
+/** As the command line solves them; both keep the pressure inside, to know what comes in through the boards. */
+const PLANS: Readonly<Record<BoxGrid, BoxPlan>> = { coarse: { ...COARSE_PLAN, inside: true }, fine: VENT_BOX_PLAN };
 
 /** What the run needs of the world. */
 export interface BoxRunPorts {
