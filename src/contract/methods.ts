@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { breatheResult } from './breatheResults.ts';
 import { boxResult, predictResult, rateResult, shellResult } from './results.ts';
 import { uncertaintyParams } from './uncertaintyResults.ts';
 
@@ -109,6 +110,12 @@ export const methods = {
     'The whole shell, its parts and the one that limits it',
     v.strictObject({ document, uncertainty: uncertaintyParams }),
     shellResult,
+  ),
+  breathe: method(
+    'query',
+    'Vents and fresh air: sound through each vent, flows, CO2, heat, moisture, noise',
+    v.strictObject({ document }),
+    breatheResult,
   ),
   rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), rateResult),
   box: method(

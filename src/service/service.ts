@@ -3,6 +3,7 @@ import { createDispatcher, type Dispatcher } from '../contract/dispatcher.ts';
 import { createEvaluator, type Evaluator } from '../engine/evaluate.ts';
 import { acousticHandlers } from './handlers/acousticHandlers.ts';
 import { boxHandlers } from './handlers/boxHandlers.ts';
+import { breatheHandlers } from './handlers/breatheHandlers.ts';
 import { exampleHandlers } from './handlers/exampleHandlers.ts';
 import { projectHandlers } from './handlers/projectHandlers.ts';
 import type { Ports, Store } from './ports.ts';
@@ -22,6 +23,7 @@ export const createService = (ports: Ports, evaluator: Evaluator = createEvaluat
       ...exampleHandlers(ports.examples, store),
       ...acousticHandlers(evaluator),
       ...boxHandlers,
+      ...breatheHandlers(evaluator),
     },
     ports.onFault,
   );

@@ -5,6 +5,7 @@ import { projectFromText } from '../../service/checkedProject.ts';
 import type { Drawing } from './drawOptions.ts';
 import { partNames } from './partNames.ts';
 import { showBox } from './showBox.ts';
+import { showBreathe } from './showBreathe.ts';
 import { drawnIntervals, predictedIntervals } from './showIntervals.ts';
 import { showPredict } from './showPredict.ts';
 import { showRate } from './showRate.ts';
@@ -57,6 +58,16 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
         value,
         show: (width) => showShell(value, width, partNames(document)) + drawnIntervals(value.intervals, width),
       };
+    },
+  },
+  breathe: {
+    file: 'FILE',
+    method: 'breathe',
+    detail:
+      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".',
+    run: async (client, text) => {
+      const value = await client.call('breathe', { document: projectFromText(text) });
+      return { value, show: (width) => showBreathe(value, width) };
     },
   },
   rate: {

@@ -1,4 +1,5 @@
 import { boxFaults, ventBoxGeometry } from '../../engine/openings/index.ts';
+import { AIR_DEFAULTS } from '../airSchema.ts';
 import { fault, listText, type Fault, type Path } from '../fault.ts';
 import { suggestion } from '../nearest.ts';
 import type { Project } from '../schema.ts';
@@ -79,8 +80,18 @@ const endFaults = (vent: VentEntry, path: Path): readonly Fault[] =>
     ? [fault(path, vent.elements, 'a piece besides changes of size', 'Add the duct, grille or box that it leads to.')]
     : [];
 
+/** CO2 cannot be held below what comes in. */
+const airFaults = ({ air }: Project): readonly Fault[] => {
+  const outdoor = air?.outdoor_ppm ?? AIR_DEFAULTS.outdoor_ppm;
+  const target = air?.target_ppm ?? AIR_DEFAULTS.target_ppm;
+  return target > outdoor
+    ? []
+    : [fault(['air', 'target_ppm'], target, `more than outdoors, ${outdoor} ppm`, 'Choose 800 to 1500 ppm.')];
+};
+
 /** Vents: ids of their own, openings that are vents, materials, casings, fans and boxes that can be. */
 export function* ventRules(project: Project): Generator<Fault> {
+  yield* airFaults(project);
   const seen = new Set<string>();
   const openings = ventOpenings(project);
   for (const [i, vent] of (project.vents ?? []).entries()) {
