@@ -80,25 +80,29 @@ const carbonDioxide: Advice = (plan, _paths, air) => {
   return notes;
 };
 
+/** The piece of each vent that is furthest above its quiet speed. */
 const tooFast: Advice = (_plan, paths, air) =>
-  air.paths.flatMap(({ id, pieces }) =>
-    pieces.flatMap(({ name, element, speed }): Note[] => {
-      const path = paths.find((it) => it.id === id);
+  air.paths.flatMap(({ id, pieces }): Note[] => {
+    const path = paths.find((it) => it.id === id);
+    const fast = pieces.flatMap(({ name, element, speed }) => {
       const kind = element === null ? undefined : path?.elements[element]?.kind;
       if (speed === null || kind === undefined || kind === 'fan' || kind === 'cowl') return [];
       const most = kind === 'grille' || kind === 'mesh' ? QUIET_GRILLE : QUIET_DUCT;
-      if (speed <= most * 1.02) return [];
-      return [
-        {
-          code: 'air-too-fast',
-          severity: 'hint',
-          sentence: `The air runs through ${name} at ${speed.toFixed(1)} m/s; above ${most} m/s it will be heard. Make it wider.`,
-          figures: [figure('Speed', speed, 'm/s')],
-          about: { part: id },
-        },
-      ];
-    }),
-  );
+      return speed > most * 1.02 ? [{ name, speed, most }] : [];
+    });
+    const [worst] = fast.sort((one, other) => other.speed / other.most - one.speed / one.most);
+    if (!path || !worst) return [];
+    const { name, speed, most } = worst;
+    return [
+      {
+        code: 'air-too-fast',
+        severity: 'hint',
+        sentence: `In ${path.name} the air runs at ${speed.toFixed(1)} m/s through ${name}; above ${most} m/s it will be heard. Make it wider${fast.length > 1 ? `, and ${fast.length - 1} more of its pieces` : ''}.`,
+        figures: [figure('Speed', speed, 'm/s')],
+        about: { part: id },
+      },
+    ];
+  });
 
 const warm: Advice = (plan, _paths, { heat }) =>
   heat.rise !== null && heat.rise > plan.mostRise

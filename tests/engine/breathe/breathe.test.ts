@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import type { BreatheResult } from '../../../src/engine/breatheResult.ts';
+import { createEvaluator } from '../../../src/engine/evaluate.ts';
+import { checkProject } from '../../../src/project/check.ts';
+import { toBreathe } from '../../../src/project/toBreathe.ts';
+import { toBuild } from '../../../src/project/toEngine.ts';
+import { ventedRoom } from '../../project/vents/ventedRoom.ts';
+
+type Room = ReturnType<typeof ventedRoom>;
+
+const evaluator = createEvaluator();
+const breathed = (change: (room: Room) => void = () => undefined): BreatheResult => {
+  const room = ventedRoom();
+  change(room);
+  const checked = checkProject(room);
+  if (!checked.ok) throw new Error(checked.faults.map(({ sentence }) => sentence).join(' '));
+  return evaluator.breathe(toBuild(checked.project), toBreathe(checked.project), 'draft');
+};
+const codes = ({ notes }: BreatheResult): readonly string[] => notes.map(({ code }) => code);
+const present = breathed();
+
+describe('vents and air of a room', () => {
+  it('add up: what comes in goes out, and each vent has its share of the wall', () => {
+    const [supply, extract] = present.vents;
+    expect(supply?.flow).toBeCloseTo(extract?.flow ?? 0, 9);
+    expect(present.air?.point.outdoorAir).toBeCloseTo(supply?.flow ?? 0, 9);
+    for (const { cost, sound } of present.vents) {
+      const i = sound.bands.indexOf(500);
+      const alone = 10 ** (-(sound.normalisedDifference[i] ?? 0) / 10);
+      const wall = (cost?.wallArea ?? 0) * 10 ** (-(cost?.wallR[i] ?? 0) / 10);
+      expect(cost?.lost[i]).toBeCloseTo(10 * Math.log10((wall + 10 * alone) / wall), 9);
+    }
+  });
+
+  it('take volume and floor from the surfaces', () => {
+    const checked = checkProject(ventedRoom());
+    expect(checked.ok && toBreathe(checked.project).air).toMatchObject({ volume: 48, floor: 20 });
+  });
+
+  it('have noise in the room from fan and grille, more with both vents than with one', () => {
+    const each = present.vents.map(({ inRoom }) => inRoom?.noiseRating ?? 0);
+    expect(present.inRoom?.noiseRating).toBeGreaterThanOrEqual(Math.max(...each));
+    expect(present.inRoom?.noiseRating).toBeGreaterThan(10);
+    expect(present.inRoom?.noiseRating).toBeLessThan(45);
+  });
+
+  it('lose air with a narrower duct, and say so before it is too little', () => {
+    const narrow = breathed(({ vents }) => {
+      for (const element of vents[1]?.elements ?? [])
+        Object.assign(element, { section: { shape: 'round', diameter_mm: 50 } });
+    });
+    expect(narrow.air?.point.outdoorAir).toBeLessThan((present.air?.point.outdoorAir ?? 0) / 2);
+    expect(codes(narrow)).toContain('too-little-air');
+    expect(codes(present)).not.toContain('too-little-air');
+  });
+
+  it('warn as of something that can hurt where there is no way out for used air', () => {
+    const closed = breathed(({ surfaces, vents }) => {
+      surfaces[0]?.openings?.splice(1, 1);
+      vents.splice(1, 1);
+    });
+    const note = closed.notes.find(({ code }) => code === 'no-way-for-air');
+    expect(note?.severity).toBe('caution');
+    expect(note?.sentence).toContain('used air out');
+    expect(closed.air?.point.outdoorAir).toBeLessThan(1e-6);
+    expect(closed.notes.find(({ code }) => code === 'too-little-air')?.severity).toBe('caution');
+  });
+
+  it('always say when the air turns poor with the fan off, and to keep combustion out', () => {
+    expect(codes(present)).toEqual(expect.arrayContaining(['fan-must-run', 'no-combustion', 'foam-lining']));
+    const off = present.air?.scenarios.find(({ key }) => key === 'fan-off');
+    expect(off?.course.peak).toBeGreaterThan(2500);
+  });
+
+  it('call a bare pipe a hole in a good wall, and give it what it would have to reach', () => {
+    const bare = breathed((room) => {
+      Object.assign(room.assemblies.wall, {
+        layers: [
+          { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
+          { kind: 'cavity', depth_mm: 150, fill: { material: 'mineral-wool-45', thickness_mm: 100 } },
+          { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
+        ],
+      });
+      room.vents[1]?.elements.splice(0, 1);
+    });
+    const note = bare.notes.find(({ code, about }) => code === 'bare-vent' && about.part === 'out');
+    expect(note?.sentence).toContain('open hole');
+    const extract = bare.vents[1];
+    expect(extract?.cost?.lostOverall).toBeGreaterThan(6);
+    const i = extract?.sound.bands.indexOf(500) ?? 0;
+    expect(extract?.cost?.wanted[i]).toBeGreaterThan((extract?.sound.normalisedDifference[i] ?? 99) + 10);
+  });
+
+  it('know nothing of the air where the room has no floor and no volume is given', () => {
+    const open = breathed(({ surfaces }) => surfaces.splice(1, 1));
+    expect(open.air).toBeNull();
+    expect(open.vents[0]?.flow).toBe(0);
+    expect(open.vents[0]?.sound.ratings.Rw).not.toBeNull();
+  });
+});

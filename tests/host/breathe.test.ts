@@ -1,0 +1,69 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { run } from '../../src/host/cli/run.ts';
+import { ventedRoom } from '../project/vents/ventedRoom.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'lullwright-breathe-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+const file = (name: string, content: unknown): string => {
+  const path = join(folder, name);
+  writeFileSync(path, JSON.stringify(content));
+  return path;
+};
+
+interface Breathed {
+  readonly vents: readonly { readonly id: string; readonly Dne_dB: readonly number[]; readonly flow_L_s: number }[];
+  readonly air: { readonly fresh_air_L_s: number; readonly scenarios: readonly { readonly key: string }[] };
+  readonly notes: readonly { readonly severity: string }[];
+}
+
+describe('lullwright breathe', () => {
+  it('prints one JSON object with vents, air and notes', async () => {
+    const { out, sentences, status } = await run(['breathe', file('room.json', ventedRoom()), '--json'], 100, '0');
+    expect([status, sentences]).toEqual([0, []]);
+    const value = JSON.parse(out) as Breathed;
+    expect(Object.keys(value)).toEqual(['vents', 'noise_in_room', 'air', 'notes']);
+    expect(value.vents.map(({ id }) => id)).toEqual(['supply', 'extract']);
+    expect(value.vents.every(({ Dne_dB }) => Dne_dB.length === 27 && Dne_dB.every(Number.isFinite))).toBe(true);
+    expect(value.air.fresh_air_L_s).toBeCloseTo(value.vents[0]?.flow_L_s ?? 0, 1);
+    expect(value.air.scenarios.map(({ key }) => key)).toEqual(['planned', 'fan-off', 'door-open']);
+    expect(value.notes.some(({ severity }) => severity === 'caution')).toBe(true);
+  });
+
+  it('prints it for reading, within the width', async () => {
+    const { out, status } = await run(['breathe', file('room.json', ventedRoom())], 100, '0');
+    expect(status).toBe(0);
+    expect(out).toContain('Fresh air that comes in, L/s');
+    expect(out).toContain('Supply (supply): Dn,e,w');
+    const tables = out.split('\n').filter((line) => /^\d|^[A-Z][a-z]+ {2}/.test(line));
+    expect(Math.max(...tables.map((line) => line.length))).toBeLessThanOrEqual(100);
+  });
+
+  it('says what to add to a project without vents', async () => {
+    const { vents: _vents, ...room } = ventedRoom();
+    room.surfaces[0]?.openings?.splice(0, 2);
+    const { out, status } = await run(['breathe', file('none.json', room)], 100, '0');
+    expect(status).toBe(0);
+    expect(out).toContain('No vent of this project has a path');
+    expect(out).toContain('There is no way for fresh air in and no way for used air out.');
+  });
+
+  it('names each fault of a vent on standard error, and ends with status 2', async () => {
+    const room = ventedRoom();
+    Object.assign(room.vents[0] ?? {}, { opening: 'inn' });
+    const { out, sentences, status } = await run(['breathe', file('bad.json', room), '--json'], 100, '0');
+    expect([out, status]).toEqual(['', 2]);
+    expect(sentences[0]).toContain('vents[0].opening is "inn"');
+    expect(sentences[0]).toContain('Did you mean in?');
+  });
+
+  it('explains itself', async () => {
+    const { out } = await run(['breathe', '--help'], 100, '0');
+    expect(out).toContain('Usage: lullwright breathe FILE [--json]');
+    expect(out).toContain('CO2 over the session');
+  });
+});
