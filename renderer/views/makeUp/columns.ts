@@ -1,4 +1,4 @@
-import { findPart, isPanel, partsOf } from '../../../src/project/parts.ts';
+import { isPanel, partsOf } from '../../../src/project/parts.ts';
 import type { Project } from '../../../src/project/schema.ts';
 
 export const MOST_COLUMNS = 4;
@@ -30,9 +30,3 @@ export const usersOf = (
     .filter((part) => part.candidates?.some((candidate) => candidate.assembly === assembly))
     .map((part) => part.name),
 });
-
-/** The assembly of a part that is selected in Lay out, or null. */
-export const assemblyOfPart = (project: Project, id: string): string | null => {
-  const part = findPart(project, id);
-  return part && isPanel(part) ? (part.assembly ?? null) : null;
-};
