@@ -42,6 +42,10 @@ const WORDS: Readonly<Record<InputKind, Words>> = {
     what: () => 'how well the joints are sealed',
     ask: 'seal every layer’s edges; look for light from outside',
   },
+  bypass: {
+    what: () => 'what seams, frames and the building let past',
+    ask: 'seal every layer; keep boards off the old walls and floor; a test on site tells',
+  },
   opening: { what: (of) => `true size of ${of}`, ask: 'measure it with feeler gauges, or seal it' },
   measured: { what: (of) => `laboratory curve of ${of}`, ask: 'ask for a second report; laboratories differ' },
   method: {

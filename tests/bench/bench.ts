@@ -5,6 +5,7 @@ import { boxSpeeds } from './box.ts';
 import { kernelBench } from './kernel.ts';
 import { pageSize } from './pageSize.ts';
 import { shellBench } from './shellBench.ts';
+import { uncertaintyBench } from './uncertaintyBench.ts';
 import { windowBench } from './windowBench.ts';
 
 /** Speeds that a change may not lose unseen: run it before and after, on a quiet machine. */
@@ -24,6 +25,7 @@ const results = {
   assembly_ms: row('curve at full resolution, size known'),
   assembly_draft_ms: row('curve at draft resolution, size known'),
   ...shellBench(),
+  ...uncertaintyBench(),
   ...boxSpeeds(),
   ...pageSize(),
   ...(browser === null ? {} : await windowBench(browser)),

@@ -3,8 +3,6 @@ import { rangeOf } from '../../text/intervalWords.ts';
 import type { FigureRow } from '../makeUp/comparison.ts';
 import { EMPTY } from '../makeUp/figureCells.ts';
 
-const FIGURES = { Rw: 'Rw', bass: 'Bass' } as const;
-
 /** The rows of the comparison with, under Rw and the bass figure, where 90 of 100 builds end up. */
 export const withIntervals = (
   rows: readonly FigureRow[],
@@ -14,7 +12,7 @@ export const withIntervals = (
     const key = row.figure === 'bass' ? 'bass' : row.figure === 'Rw' && row.label.startsWith('Rw') ? 'Rw' : null;
     if (key === null) return [row];
     const interval: FigureRow = {
-      label: `${FIGURES[key]}, 90 of 100`,
+      label: `90 of 100, ${key}`,
       unit: 'dB',
       meaning: 'Where 90 of 100 builds that might come of these drawings end up',
       figure: null,

@@ -44,6 +44,7 @@ export const assemblyInputs = (assembly: Assembly, workmanship: Workmanship): re
   const active = ({ middle, spread }: { middle: number; spread: number }): boolean => middle !== 0 || spread !== 0;
   const all = [
     ...assembly.layers.flatMap((layer) => layerInputs(layer, assembly)),
+    uncertainInput('bypass', ''),
     ...(framed && active(workmanship.fixings) ? [uncertainInput('fixings', '')] : []),
     ...(active(workmanship.damp) ? [uncertainInput('damp', '')] : []),
   ];

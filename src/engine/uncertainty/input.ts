@@ -10,6 +10,7 @@ export type InputKind =
   | 'fixings'
   | 'damp'
   | 'joints'
+  | 'bypass'
   | 'opening'
   | 'measured'
   | 'method';

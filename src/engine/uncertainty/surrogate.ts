@@ -6,6 +6,7 @@ import { createGenerator } from './generator.ts';
 import type { UncertainInput } from './input.ts';
 import { inputKey } from './input.ts';
 import { normalHypercube } from './latinHypercube.ts';
+import { BYPASS_SPREAD } from './materialSpreads.ts';
 import { perturbed } from './perturbed.ts';
 import type { Departure } from './perturbed.ts';
 import { FLAWLESS } from './workmanship.ts';
@@ -34,7 +35,7 @@ const HELD_OUT = 10;
 
 const BANDS = THIRD_OCTAVES.length;
 
-/** ln τ of a make-up moved from its middle; the fixings carry more or less than in the laboratory. */
+/** ln τ of a make-up moved from its middle; fixings and seams carry more or less than in the laboratory. */
 export const logTransmission = (
   assembly: Assembly,
   departure: Departure,
@@ -45,8 +46,12 @@ export const logTransmission = (
   const prediction = predictAt(perturbed(assembly, departure, workmanship), resolution);
   const { middle, spread } = workmanship.fixings;
   const more = Math.exp(middle + spread * departure(inputKey('fixings', ''))) - 1;
-  const links = prediction.paths.find((path) => path.key === 'links');
-  return prediction.R.map((R, b) => Math.log(Math.min(1, 10 ** (-R / 10) + more * (links?.tau[b] ?? 0))));
+  const past = Math.exp(BYPASS_SPREAD * departure(inputKey('bypass', ''))) - 1;
+  const tauOf = (key: 'links' | 'cap') => prediction.paths.find((path) => path.key === key)?.tau ?? [];
+  const [links, cap] = [tauOf('links'), tauOf('cap')];
+  return prediction.R.map((R, b) =>
+    Math.log(Math.min(1, 10 ** (-R / 10) + more * (links[b] ?? 0) + past * (cap[b] ?? 0))),
+  );
 };
 
 /** ln τ by the polynomial, written into `out` for one draw. @param middle ln τ as predicted of the make-up as drawn */
