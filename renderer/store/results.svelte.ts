@@ -4,7 +4,7 @@ import type { ShellResult } from '../../src/engine/shell/index.ts';
 import type { Prediction, Resolution } from '../../src/engine/transmission/index.ts';
 import type { Project } from '../../src/project/schema.ts';
 import { createWorkerClient, type WorkerClient } from '../../src/worker/client.ts';
-import type { Explained, Guides } from '../../src/worker/protocol.ts';
+import type { Explained, Guides, SecondOpinion } from '../../src/worker/protocol.ts';
 import { Lateness } from './lateness.svelte.ts';
 
 const startWorker = (): WorkerClient =>
@@ -75,6 +75,10 @@ export class Results {
 
   async explain(what: Explained): Promise<Working | null> {
     return this.#project && this.#ask().ask('explain', { project: this.#project, what });
+  }
+
+  async secondMethod(assembly: string): Promise<SecondOpinion | null> {
+    return this.#project && this.#ask().ask('secondMethod', { project: this.#project, assembly });
   }
 
   async guides(assembly: string): Promise<Guides | null> {

@@ -2,6 +2,7 @@ import { createEvaluator } from '../engine/evaluate.ts';
 import { toAssembly, toBuild } from '../project/toEngine.ts';
 import { explain } from './explain/explain.ts';
 import { guidesOf } from './explain/guides.ts';
+import { secondMethodOf } from './explain/secondMethodOf.ts';
 import type { TaskName, Tasks, WorkerRequest } from './protocol.ts';
 
 type Answerers = { readonly [T in TaskName]: (ask: Tasks[T]['ask']) => Tasks[T]['answer'] };
@@ -27,6 +28,7 @@ export const createAnswerTask = (now: () => number): ((request: WorkerRequest) =
     plan: ({ project }) => evaluator.plan(toBuild(project), 'full'),
     explain: ({ project, what }) => explain(evaluator, project, what),
     guides: ({ project, assembly }) => guidesOf(evaluator, project, assembly),
+    secondMethod: ({ project, assembly }) => secondMethodOf(evaluator, project, assembly),
   };
   const answer = <T extends TaskName>({ task, ask }: WorkerRequest<T>): Tasks[T]['answer'] => answerers[task](ask);
   return answer;

@@ -2,7 +2,7 @@ import type { Spectrum, Working } from '../engine/quantities/index.ts';
 import type { PlanResult } from '../engine/plan/index.ts';
 import type { ShellResult } from '../engine/shell/index.ts';
 import type { SampledResult, SampledShell } from '../engine/uncertainty/index.ts';
-import type { Prediction, Resolution } from '../engine/transmission/index.ts';
+import type { Contradiction, Prediction, Resolution, SecondMethod } from '../engine/transmission/index.ts';
 import type { Project } from '../project/schema.ts';
 
 /** Whose figure is to be explained. */
@@ -25,6 +25,13 @@ export interface Guides {
   readonly contourSTC: Spectrum | null;
 }
 
+/** The same make-up by another method. */
+export interface SecondOpinion {
+  readonly method: SecondMethod;
+  /** bands of 100 Hz to 3.15 kHz in which the methods are more than 5 dB apart */
+  readonly contradictions: readonly Contradiction[];
+}
+
 /** What the worker can be asked; every task carries the whole project, the worker remembers what it has computed. */
 export interface Tasks {
   evaluate: {
@@ -34,6 +41,7 @@ export interface Tasks {
   plan: { ask: { project: Project }; answer: PlanResult };
   explain: { ask: { project: Project; what: Explained }; answer: Working };
   guides: { ask: { project: Project; assembly: string }; answer: Guides };
+  secondMethod: { ask: { project: Project; assembly: string }; answer: SecondOpinion | null };
 }
 export type TaskName = keyof Tasks;
 

@@ -14,3 +14,5 @@ export { freeWaveRadiation } from './freeWaveRadiation.ts';
 export { boardCriticalFrequency, leafModel } from './leafModel.ts';
 export type { Medium, MonolithicElement } from './secondMethodMonolithic.ts';
 export { forcedWaveRadiation, monolithicReduction } from './secondMethodMonolithic.ts';
+export type { Contradiction, SecondMethod } from './secondMethod.ts';
+export { CONTRADICTION, contradictions, secondMethod } from './secondMethod.ts';

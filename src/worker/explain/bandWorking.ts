@@ -3,7 +3,8 @@ import { toReduction, type Working } from '../../engine/quantities/index.ts';
 import type { TransmissionPath } from '../../engine/transmission/index.ts';
 import type { Project } from '../../project/schema.ts';
 import { taken } from './assemblyWorking.ts';
-import { predicted } from './predicted.ts';
+import { builtLines } from './builtLines.ts';
+import { assemblyOf, predicted } from './predicted.ts';
 import { figure, likely, ratio } from './wording.ts';
 
 const SOURCES: Readonly<Record<TransmissionPath['key'], string>> = {
@@ -41,10 +42,11 @@ export const bandWorking = (evaluator: Evaluator, project: Project, id: string, 
     source: 'ISO 12354-1:2017, 4.2',
   };
   const doubt = prediction.extrapolated[i];
+  const built = builtLines(assemblyOf(project, id), prediction, band);
   return {
     title: `${project.assemblies[id]?.name ?? id} at ${band} Hz`,
     value: `R ${figure(R)} dB`,
-    lines: [...lines, whole],
+    lines: [...built, ...lines, whole],
     assumptions: [...taken(prediction), ...(doubt ? [`outside the model's range here: ${doubt}`] : [])],
     likelyError: likely(spread, `a band of a part of the kind “${prediction.constructionClass}”`),
   };
