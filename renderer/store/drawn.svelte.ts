@@ -51,7 +51,7 @@ export class Drawn {
     return this.#fresh?.shell ?? null;
   }
   assembly(id: string | null): SampledResult | null {
-    return (id !== null && this.#fresh?.assemblies[id]) || null;
+    return id === null ? null : (this.#fresh?.assemblies[id] ?? null);
   }
 
   /** Tells what is on screen; draws it when it has been left alone for a while. */

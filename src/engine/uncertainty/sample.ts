@@ -145,9 +145,7 @@ export function* sampleEnsemble(
       for (let b = 0; sums && b < BANDS; b += 1) sums[b] = (sums[b] ?? 0) + (drawn.R[b] ?? 0) / (2 * MIRRORED);
       if (sum) for (const key of FIGURES) sum[key] += figureIn(key, drawn) / (2 * MIRRORED);
     });
-  const offset = middle.map((centre, r) =>
-    eachFigure((key) => (centre ? figureIn(key, centre) : 0) - (lean[r]?.[key] ?? 0)),
-  );
+  const offset = middle.map((centre, r) => eachFigure((key) => figureIn(key, centre) - (lean[r]?.[key] ?? 0)));
   yield 0.15;
 
   const bands = results.map(() => THIRD_OCTAVES.map(() => new Float64Array(samples)));
