@@ -19,6 +19,17 @@ const PRESENTATION = [
   'paint-order',
 ] as const;
 
+/** What only the screen and its readers have use for. */
+const SCREEN_ONLY = [
+  'class',
+  'style',
+  'tabindex',
+  'role',
+  'aria-describedby',
+  'aria-pressed',
+  'aria-haspopup',
+] as const;
+
 const size = (drawing: SVGSVGElement): { width: number; height: number } => {
   const box = drawing.viewBox.baseVal;
   if (box.width > 0) return { width: box.width, height: box.height };
@@ -47,7 +58,7 @@ export const svgFile = async (drawing: SVGSVGElement): Promise<{ text: string; w
       const value = style.getPropertyValue(name);
       if (value) target?.setAttribute(name, value);
     }
-    for (const name of ['class', 'style', 'tabindex', 'role']) target?.removeAttribute(name);
+    for (const name of SCREEN_ONLY) target?.removeAttribute(name);
   });
   // handles and hit areas belong to the screen
   for (const element of copy.querySelectorAll('[data-screen-only]')) element.remove();
