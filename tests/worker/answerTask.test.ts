@@ -105,6 +105,40 @@ describe('a figure’s working', () => {
     expect(lines[0]?.numbers).toBe('860 kg/m³ · 0.015 m = 12.90 kg/m²');
   });
 
+  it('of a band names leaves, stiffness, critical frequencies, resonance and every way through, each with its source', () => {
+    const { lines, value } = explain({ kind: 'assembly-band', assembly: 'wall-a', band: 500 });
+    const said = lines.map(({ what, equation }) => `${what} ${equation}`).join('\n');
+    for (const needed of [
+      'm′ = Σ ρᵢ · hᵢ',
+      'f_c = (c₀²/2π)',
+      'f₀ = (1/2π)',
+      'through the leaves and the air',
+      'along the frame',
+      'around the edges',
+    ])
+      expect(said.toLowerCase()).toContain(needed.toLowerCase());
+    const { paths, R, bands } =
+      ask('evaluate', { project, resolution: 'full', predict: ['wall-a'] }).predictions['wall-a'] ?? {};
+    const b = bands?.indexOf(500) ?? -1;
+    const carrying = paths?.filter(({ tau }) => (tau[b] ?? 0) > 0) ?? [];
+    expect(lines.filter(({ what }) => what.includes('% of what gets through'))).toHaveLength(carrying.length);
+    expect(value).toBe(`R ${R?.[b]?.toFixed(1)} dB`);
+    expect(lines.every(({ source, equation, numbers }) => source && equation && numbers)).toBe(true);
+  });
+
+  it('come by a second method too, with the bands in which the two contradict each other', () => {
+    const opinion = ask('secondMethod', { project, assembly: 'wall-a' });
+    expect(opinion?.method.R).toHaveLength(27);
+    const first = ask('evaluate', { project, resolution: 'full', predict: ['wall-a'] }).predictions['wall-a'];
+    for (const { band, difference } of opinion?.contradictions ?? []) {
+      const b = opinion?.method.bands.indexOf(band) ?? -1;
+      expect(difference).toBeCloseTo((opinion?.method.R[b] ?? 0) - (first?.R[b] ?? 0), 9);
+      expect(Math.abs(difference)).toBeGreaterThan(5);
+      expect(band).toBeGreaterThanOrEqual(100);
+      expect(band).toBeLessThanOrEqual(3150);
+    }
+  });
+
   it('of a resonance can be checked by hand', () => {
     const { lines } = explain({ kind: 'assembly', assembly: 'wall-a', figure: 'resonance' });
     const f0 = Number(/= ([\d.]+) Hz/.exec(lines[0]?.numbers ?? '')?.[1]);

@@ -67,17 +67,21 @@ export const doubleLeafReduction = (wall: DoubleLeaf, frequency: number): number
   const intoCavity = forced(a);
   const [backOut, out] = [(intoCavity * room) / cavity, (forced(b) * room) / cavity];
   const [caught, passed] = [(a.radiation * a.modes) / cavity, (b.radiation * b.modes) / cavity];
-  const tied = frameCoupling(gap.links, a, b, frequency);
-  const back = b.modes > 0 ? (tied * a.modes) / b.modes : 0;
+  // lines of different leaves are not reciprocal by themselves: the mean of both directions is
+  const [there, home] = [frameCoupling(gap.links, a, b, frequency), frameCoupling(gap.links, b, a, frequency)];
+  const stiff = a.modes > 0 && b.modes > 0;
+  const tied = stiff ? Math.sqrt((there * home * b.modes) / a.modes) : 0;
+  const back = stiff ? (tied * a.modes) / b.modes : 0;
   // what falls on a leaf shakes the ties as well: <v²> = 2<p²>/(ωm)²; the way out by reciprocity
   const shaken = (leaf: LeafFlow, ties: number): number =>
     (ties * area * 2 * AIR_DENSITY * SOUND_SPEED ** 2) / (ROOM * omega * omega * leaf.mass);
-  const intoSecond = b.modes > 0 ? shaken(a, tied) : 0;
-  const nearField = a.modes > 0 ? (shaken(b, back) * room) / a.modes : 0;
+  const intoSecond = shaken(a, tied);
+  const nearField = stiff ? (shaken(b, back) * room) / a.modes : 0;
+  const nearFieldBack = stiff ? (intoSecond * room) / b.modes : 0;
   const [E2, E3, E4] = solved([
     [a.loss + 2 * a.radiation + tied + nearField + 1e-12, -caught, -back, (a.radiation * a.modes) / room],
     [-a.radiation, cavityLoss(gap.layers, frequency, bay) + backOut + out + caught + passed, -b.radiation, intoCavity],
-    [-tied, -passed, b.loss + 2 * b.radiation + back + 1e-12, intoSecond],
+    [-tied, -passed, b.loss + 2 * b.radiation + back + nearFieldBack + 1e-12, intoSecond],
   ]) as readonly [number, number, number];
   const flow = (omega * (E2 * nearField + E3 * out + E4 * b.radiation) * 4 * ROOM) / (SOUND_SPEED * area);
   const mass = first.mass + second.mass;

@@ -17,6 +17,14 @@ const SOURCES: Readonly<Record<TransmissionPath['key'], string>> = {
   cap: 'engineering judgement: fitted to measured constructions',
 };
 
+const EQUATIONS: Readonly<Record<TransmissionPath['key'], string>> = {
+  cavity: 'τ = Σ_θ w(θ) · τ∞(θ) · σ(θ), mean over the lines of the third octave; R = −10 lg τ',
+  resonant: 'τ = (2ρ₀c₀/ωm′)² · (π · f_c/2f) · σ²/η; R = −10 lg τ',
+  links: 'τ = ρ₀² · c₀ · ω · V₁ · V₂/(b · |Y|²), of points n · ρ₀² · ω² · V₁ · V₂/(π · |Y|²); R = −10 lg τ',
+  perimeter: 'τ = ρ₀² · c₀ · ω · V₁ · V₂/(b · |Y|²), b and Y of the plates; R = −10 lg τ',
+  cap: 'τ = 10^(−R_cap/10), the same in every band; R = −10 lg τ',
+};
+
 /** R of a make-up in one band: what each way through contributes. @param band nominal third octave, Hz */
 export const bandWorking = (evaluator: Evaluator, project: Project, id: string, band: number): Working => {
   const prediction = predicted(evaluator, project, id);
@@ -31,7 +39,7 @@ export const bandWorking = (evaluator: Evaluator, project: Project, id: string, 
     .sort((a, b) => b.tau - a.tau)
     .map(({ path, tau }) => ({
       what: `${path.name}: ${figure((100 * tau) / sum, 0)} % of what gets through.`,
-      equation: 'R_path = −10 lg τ_path',
+      equation: EQUATIONS[path.key],
       numbers: `τ = ${ratio(tau)}: ${figure(toReduction(tau))} dB`,
       source: SOURCES[path.key],
     }));
