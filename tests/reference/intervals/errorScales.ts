@@ -12,18 +12,14 @@ export interface ScoredFigure {
 
 /**
  * Smallest standard deviation of the method with which the stated intervals hold 90 of 100 figures: the ⌈0.9·(n + 1)⌉th
- * smallest score; widened by √(1 + 1/2N) where N cases give several bands each, since
- * the bands of one case err together.
- * @source split conformal prediction: Vovk, Gammerman and Shafer, Algorithmic Learning in a Random World (2005), ch. 2; the
- *   widening is engineering judgement after the variance of a sample's spread
+ * smallest score.
+ * @source split conformal prediction: Vovk, Gammerman and Shafer, Algorithmic Learning in a Random World (2005), ch. 2
  */
 export const conformalScale = (figures: readonly ScoredFigure[]): number | null => {
   if (figures.length === 0) return null;
   const scores = figures.map(({ score }) => score).sort((a, b) => a - b);
   const at = Math.min(scores.length, Math.ceil(0.9 * (scores.length + 1)));
-  const cases = new Set(figures.map(({ id }) => id)).size;
-  const widened = cases < figures.length ? 1 + 0.5 / cases : 1;
-  return Math.sqrt(Math.max(0, scores[at - 1] ?? 0) * widened);
+  return Math.sqrt(Math.max(0, scores[at - 1] ?? 0));
 };
 
 const isRating = ({ band }: ScoredFigure): boolean => band === null;
