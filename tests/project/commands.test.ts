@@ -70,6 +70,9 @@ const changing: readonly Case[] = [
   ['moveOpenings', { moves: [{ opening: 'door', x_m: 1, y_m: 0 }] }],
   ['rehangOpening', { opening: 'door', surface: 'roof' }],
   ['setPart', { part: 'lab', assembly: 'door-a' }],
+  ['setSeals', { opening: 'door', leaf: 'first', seals: { perimeter: 'foam', threshold: 'drop' } }],
+  ['setDoorHoles', { opening: 'door', patch: { keyhole: true, letter_plate: 'plain' } }],
+  ['setSecondLeaf', { opening: 'door', second: { assembly: 'door-a', gap_mm: 150, lined: true } }],
   ['addCandidate', { part: 'roof', candidate: { name: 'Separate', assembly: 'wall-b' } }],
   ['removeCandidate', { part: 'gap', candidate: 'closed' }],
   ['setCandidate', { part: 'gap', candidate: 'closed', patch: { price_each: 50 } }],
@@ -121,6 +124,9 @@ const idle: readonly Case[] = [
   ['moveOpening', { opening: 'door', x_m: 0.5, y_m: 0 }],
   ['rehangOpening', { opening: 'door', surface: 'north' }],
   ['setPart', { part: 'north', assembly: 'wall-a' }],
+  ['setSeals', { opening: 'door', leaf: 'first', seals: null }],
+  ['setDoorHoles', { opening: 'door', patch: { keyhole: false, letter_plate: null } }],
+  ['setSecondLeaf', { opening: 'door', second: null }],
   ['setCandidate', { part: 'gap', candidate: 'closed', patch: { sealed: true } }],
   ['setOptionSwap', { option: 'both', part: 'gap', candidate: 'closed' }],
   ['setOptionSwap', { option: 'both', part: 'door', candidate: null }],
@@ -143,11 +149,14 @@ describe('commands', () => {
   it('are all tried here', () => {
     const names = new Set<string>(changing.map(([name]) => name));
     expect(Object.keys(commands).filter((name) => !names.has(name))).toEqual([
+      // services and vents have tests of their own
+      'addServiceItem',
+      'setServiceItem',
+      'removeServiceItem',
       'setFlanking',
       'removeFlanking',
       'removeAssembly',
       'removeMaterial',
-      // vents have a test of their own
       'addVent',
       'removeVent',
       'setVent',

@@ -28,5 +28,5 @@ export type { Leak } from './sealLeak.ts';
 export { JOINT_REDUCTION, sealLeaks } from './sealLeak.ts';
 export { serviceLeak } from './serviceLeak.ts';
 export { lobbyTransmission } from './doorLobby.ts';
-export type { FittedPanel, Leaf } from './fittedPanel.ts';
+export type { FittedPanel, FittedPiece, Leaf } from './fittedPanel.ts';
 export { fittedPanel } from './fittedPanel.ts';

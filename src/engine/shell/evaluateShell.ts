@@ -3,6 +3,7 @@ import { SPECTRA, bandValues } from '../ratings/index.ts';
 import { reductionOf } from './composite.ts';
 import type { Build, Part } from './part.ts';
 import type { PartTransmission } from './partTransmission.ts';
+import { pieceResults } from './pieceResult.ts';
 import { escaping, shareOf, sourceEnergy, totalOpenArea } from './shares.ts';
 import type { PartResult, ShellResult } from './shellResult.ts';
 import { ifPartPassed, wholeCurve } from './whatIf.ts';
@@ -70,6 +71,7 @@ export const evaluateShell = (build: Build, transmit: (part: Part) => PartTransm
         surfaceMass: passes.surfaceMass,
         thickness: passes.thickness,
         ...(passes.ways && { ways: passes.ways }),
+        ...(passes.pieces && { pieces: pieceResults(passes.pieces, openArea, own, energy) }),
       };
     })
     .sort((a, b) => b.share - a.share);

@@ -1,5 +1,6 @@
 export type * from './part.ts';
 export type * from './shellResult.ts';
+export type { PieceResult } from './pieceResult.ts';
 export type { PartSize, PartTransmission, PartWay, Predictor } from './partTransmission.ts';
 export { partTransmission } from './partTransmission.ts';
 export { MOST_REDUCTION, compositeReduction, equalEnergyReduction, reductionOf } from './composite.ts';

@@ -6,7 +6,7 @@ import {
   holeTransmissions,
   slitTransmissions,
 } from '../openings/index.ts';
-import type { BoxSound, VentBox } from '../openings/index.ts';
+import type { BoxSound, FittedPiece, VentBox } from '../openings/index.ts';
 import { SOUND_SPEED, THIRD_OCTAVES, toReduction, toTransmission } from '../quantities/index.ts';
 import type { Ratings } from '../ratings/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
@@ -50,6 +50,8 @@ export interface PartTransmission {
   readonly family: string;
   /** ways that add up to `openArea`; only of vents with a path and of panels with fittings */
   readonly ways?: readonly PartWay[];
+  /** leaves, joints and holes of a panel with fittings, each by itself */
+  readonly pieces?: readonly FittedPiece[];
 }
 
 const requireArea = (part: Part): void => {
@@ -137,6 +139,6 @@ export const partTransmission = (
     surfaceMass,
     thickness,
     family: constructionClass,
-    ...(fitted && { ways: fitted.ways }),
+    ...(fitted && { ways: fitted.ways, pieces: fitted.pieces }),
   };
 };

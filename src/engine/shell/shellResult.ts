@@ -1,6 +1,7 @@
 import type { Note } from '../quantities/index.ts';
 import type { Ratings } from '../ratings/index.ts';
 import type { PartKind } from './part.ts';
+import type { PieceResult } from './pieceResult.ts';
 
 /** What the whole shell would be if one part changed. */
 export interface WhatIf {
@@ -34,6 +35,8 @@ export interface PartResult {
   readonly thickness: number | null;
   /** ways that add up to what the part lets through; only of vents with a path and of panels with fittings */
   readonly ways?: readonly { readonly name: string; readonly openArea: readonly number[] }[];
+  /** leaves, joints, locks and services of a panel with fittings */
+  readonly pieces?: readonly PieceResult[];
 }
 
 export interface ShellResult {

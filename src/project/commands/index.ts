@@ -2,6 +2,7 @@ import { applyRemedy } from './applyRemedy.ts';
 import * as assembly from './assemblyCommands.ts';
 import type { Command } from './command.ts';
 import * as doubt from './doubtCommands.ts';
+import * as fitting from './fittingCommands.ts';
 import * as flanking from './flankingCommands.ts';
 import * as layer from './layerCommands.ts';
 import * as material from './materialCommands.ts';
@@ -38,6 +39,12 @@ const table = {
   removeCandidate: part.removeCandidate,
   setCandidate: part.setCandidate,
   adoptCandidate: part.adoptCandidate,
+  setSeals: fitting.setSeals,
+  setDoorHoles: fitting.setDoorHoles,
+  setSecondLeaf: fitting.setSecondLeaf,
+  addServiceItem: fitting.addServiceItem,
+  setServiceItem: fitting.setServiceItem,
+  removeServiceItem: fitting.removeServiceItem,
   addFlanking: flanking.addFlanking,
   setFlanking: flanking.setFlanking,
   removeFlanking: flanking.removeFlanking,

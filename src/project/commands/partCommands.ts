@@ -7,6 +7,15 @@ import { makeOf, nameOfMake, presentMake, withMake } from './make.ts';
 import { patched, type Patch } from './patch.ts';
 import type { New } from './surfaceCommands.ts';
 
+/** A curve of a test report has the joints in it. */
+const NO_FITTINGS: { readonly [K in 'seals' | 'keyhole' | 'letter_plate' | 'second' | 'items']?: undefined } = {
+  seals: undefined,
+  keyhole: undefined,
+  letter_plate: undefined,
+  second: undefined,
+  items: undefined,
+};
+
 /** What a wall, door or the like is made of: an assembly, or a laboratory curve in its place. */
 export const setPart = command<
   { part: string } & ({ assembly: string } | { measured: MeasuredEntry } | { path: string })
@@ -23,7 +32,13 @@ export const setPart = command<
     project,
     args.part,
     (part) =>
-      patched<PartEntry>(part, { assembly: undefined, measured: undefined, path: undefined, ...make }) as typeof part,
+      patched<PartEntry>(part, {
+        assembly: undefined,
+        measured: undefined,
+        path: undefined,
+        ...('assembly' in make ? {} : NO_FITTINGS),
+        ...make,
+      }) as typeof part,
   );
 });
 
