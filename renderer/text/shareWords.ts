@@ -4,11 +4,12 @@ const STEPS: readonly (readonly [number, string])[] = [
   [0.14, 'a tenth'],
   [0.225, 'a fifth'],
   [0.29, 'a quarter'],
-  [0.42, 'a third'],
+  [0.4, 'a third'],
   [0.58, 'half'],
   [0.71, 'two thirds'],
-  [0.85, 'three quarters'],
-  [0.96, 'nearly all'],
+  [0.81, 'three quarters'],
+  [0.93, 'most'],
+  [0.985, 'nearly all'],
 ];
 
 /** A share of what gets out (0 to 1) in words. */

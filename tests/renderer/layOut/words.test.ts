@@ -15,6 +15,7 @@ describe('what gets out, in words', () => {
   it('says how much leaves by an opening and through a wall', () => {
     expect(leavesBy(0.5, { name: 'Extract vent', kind: 'vent' })).toBe('half of it leaves by the extract vent');
     expect(leavesBy(0.1, { name: 'North wall', kind: 'wall' })).toBe('a tenth of it leaves through the north wall');
+    expect(leavesBy(0.85, { name: 'Roof', kind: 'roof' })).toBe('most of it leaves through the roof');
     expect(leavesBy(0.001, { name: 'Floor', kind: 'floor' })).toBe('next to nothing leaves through the floor');
   });
 
