@@ -26,7 +26,8 @@ const foam = (material: BoardMaterial, depth: number): FluidLayer => {
 
 /**
  * The layers of a closed cavity: an absorber is spread over the whole depth (σ·t/D, ρ·t/D; a thicker one is compressed
- * by the same rule), foam leaves the rest as empty air.
+ * by the same rule), foam leaves the rest as empty air. Between twin studs it stands in its own row and leaves the other
+ * as air, whose lateral loss shrinks with its share of the depth: code tables give a second filled row 4 dB.
  * @param cavity depth and fills
  * @param glazed whether both leaves are glass
  * @returns layers from the room outwards
@@ -42,12 +43,14 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
   });
   const solids: FluidLayer[] = [];
   let solid = 0;
+  let absorber = 0;
   let resistance = 0;
   let mass = 0;
   for (const fill of cavity.fills) {
     if (fill.material.kind === 'porous') {
       resistance += fill.material.airflowResistivity * fill.thickness;
       mass += fill.material.density * fill.thickness;
+      absorber += fill.thickness;
     } else {
       const thickness = Math.min(fill.thickness, depth - solid);
       if (thickness > 0) solids.push(foam(fill.material, thickness));
@@ -56,6 +59,18 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
   }
   const left = depth - solid;
   if (left < 1e-6) return solids;
+  const free = left - absorber;
+  if (cavity.frame?.arrangement === 'twin' && solids.length === 0 && absorber > 0 && free > 1e-3) {
+    // which row is filled is not known: half of the air on either side, so that both directions are alike
+    const half: FluidLayer = { kind: 'air', depth: free / 2, flowLoss: LOSS_PER_DEPTH * free * (free / depth) };
+    const row: FluidLayer = {
+      kind: 'porous',
+      depth: absorber,
+      airflowResistivity: resistance / absorber,
+      bulkDensity: mass / absorber,
+    };
+    return [half, row, half];
+  }
   const rest = (share: number): FluidLayer =>
     resistance > 0
       ? { kind: 'porous', depth: share, airflowResistivity: resistance / left, bulkDensity: mass / left }

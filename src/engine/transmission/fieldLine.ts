@@ -1,6 +1,7 @@
 import type { AngleGrid } from './angleGrid.ts';
 import type { AngularLine } from './angularField.ts';
-import { gapResonance, leafResponse, linkTransmission, resonantTransmission, thickWallTransmission } from './links.ts';
+import { gapResonance } from './gapCoupling.ts';
+import { leafResponse, linkTransmission, resonantTransmission, thickWallTransmission } from './links.ts';
 import type { LeafModel, Stack } from './stack.ts';
 
 /** Transmission coefficients at one frequency, by path. */

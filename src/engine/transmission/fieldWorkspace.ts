@@ -1,6 +1,6 @@
 import type { AngleGrid } from './angleGrid.ts';
 import { countPlates, gapRows, leafRow } from './fieldRows.ts';
-import { couplingImpedance } from './links.ts';
+import { couplingImpedance } from './gapCoupling.ts';
 import { newRow, planeTransmission, startRow, throughGap, throughLeaf } from './rowAlgebra.ts';
 import type { GapRows, Row } from './rowAlgebra.ts';
 import type { Stack } from './stack.ts';

@@ -1,7 +1,7 @@
-import { AIR_BULK_MODULUS, AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED, modulus } from '../quantities/index.ts';
+import { AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED, modulus } from '../quantities/index.ts';
 import { freeWaveRadiation } from './freeWaveRadiation.ts';
 import { leafStiffness } from './leafStiffness.ts';
-import type { Coupling, FluidLayer, GapModel, LeafModel, Link } from './stack.ts';
+import type { LeafModel, Link } from './stack.ts';
 
 /** Above this share of its critical frequency a leaf's own waves are part of the forced response. */
 const FREE_WAVES_UP_TO = 0.8;
@@ -85,45 +85,6 @@ export const linkTransmission = (link: Link, first: LeafResponse, second: LeafRe
     (AIR_DENSITY ** 2 * omega * omega * V1 * V2) /
     (link.spacing * link.pitch * Math.PI * (pointRe * pointRe + pointIm * pointIm));
   return Math.min(line, points);
-};
-
-/** Depth of a gap over all its layers, m. */
-export const gapDepth = (layers: readonly FluidLayer[]): number => layers.reduce((sum, layer) => sum + layer.depth, 0);
-
-const couplingStiffness = (coupling: Coupling | null, first: LeafModel, second: LeafModel): number => {
-  if (coupling?.kind !== 'stiffness') return 0;
-  const bay = (leaf: LeafModel): number =>
-    (coupling.kappa * leaf.plates.reduce((sum, plate) => sum + plate.bending, 0)) / coupling.spacing ** 4;
-  const s1 = bay(first);
-  const s2 = bay(second);
-  return s1 > 0 && s2 > 0 ? 1 / (1 / s1 + 1 / s2 + coupling.compliance * coupling.spacing) : 0;
-};
-
-/** Resonance of two leaves on a gap with its coupling, Hz. @see massAirMassResonance */
-export const gapResonance = (gap: GapModel, first: LeafModel, second: LeafModel): number => {
-  const spring = AIR_BULK_MODULUS / gapDepth(gap.layers) + couplingStiffness(gap.coupling, first, second);
-  return Math.sqrt((spring * (first.mass + second.mass)) / (first.mass * second.mass)) / (2 * Math.PI);
-};
-
-/**
- * Impedance that studs put in parallel with the cavity: a loss η·K0/(ωD) or a bay's stiffness s·(1 + jη)/(jω), both
- * fading above twice the resonance as 1/(1 + (f/2f0)⁴).
- * @source engineering judgement: fitted to measured constructions
- */
-export const couplingImpedance = (
-  gap: GapModel,
-  first: LeafModel,
-  second: LeafModel,
-  frequency: number,
-): { readonly re: number; readonly im: number } => {
-  const { coupling } = gap;
-  if (!coupling) return { re: 0, im: 0 };
-  const omega = 2 * Math.PI * frequency;
-  const fade = 1 / (1 + (frequency / (2 * gapResonance(gap, first, second))) ** 4);
-  if (coupling.kind === 'resistance')
-    return { re: (fade * coupling.factor * AIR_BULK_MODULUS) / (omega * gapDepth(gap.layers)), im: 0 };
-  const s = (fade * couplingStiffness(coupling, first, second)) / omega;
-  return { re: s * coupling.lossFactor, im: -s };
 };
 
 /**

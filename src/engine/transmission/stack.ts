@@ -91,17 +91,21 @@ export interface ComplianceTerm {
   readonly exponent: number;
 }
 
-/** Impedance in parallel with the cavity: a bay's stiffness or a loss at the mass-air-mass resonance. */
-export type Coupling =
-  | {
-      readonly kind: 'stiffness';
-      readonly kappa: number;
-      readonly lossFactor: number;
-      readonly spacing: number;
-      /** of the link, m²/N */
-      readonly compliance: number;
-    }
-  | { readonly kind: 'resistance'; readonly factor: number };
+/** What studs put in parallel with the cavity around the mass-air-mass resonance. */
+export interface Coupling {
+  /** ηr, loss as a share of the air's stiffness */
+  readonly resistance: number;
+  /** stiffness of the strips of board between studs that hold both leaves; null where studs give */
+  readonly bay: {
+    /** κ in s = κ·B/b⁴: π⁴ for a strip hinged on the studs */
+    readonly kappa: number;
+    readonly lossFactor: number;
+    /** b, m */
+    readonly spacing: number;
+    /** of the link, m²/N */
+    readonly compliance: number;
+  } | null;
+}
 
 export interface GapModel {
   readonly layers: readonly FluidLayer[];

@@ -1,6 +1,7 @@
 import type { Leaf, Structure } from '../assembly/index.ts';
 import { cavityLayers, facingLayers } from './cavityLayers.ts';
-import { connectionOf, couplingOf, linksOf } from './connection.ts';
+import { connectionOf, linksOf } from './connection.ts';
+import { couplingOf } from './couplingOf.ts';
 import { leafModel } from './leafModel.ts';
 import type { GapModel, Stack } from './stack.ts';
 

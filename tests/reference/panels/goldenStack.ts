@@ -114,11 +114,8 @@ const goldenGap = (part: GoldenGap): GapModel => ({
   layers: part.layers.map(fluid),
   coupling: part.link
     ? {
-        kind: 'stiffness',
-        kappa: part.link.kappa,
-        lossFactor: 0.3,
-        spacing: part.link.b,
-        compliance: part.link.C,
+        resistance: 0,
+        bay: { kappa: part.link.kappa, lossFactor: 0.3, spacing: part.link.b, compliance: part.link.C },
       }
     : null,
   links: part.link ? [goldenLink(part.link)] : [],
