@@ -18,7 +18,8 @@ const leaveTour = async (page: Page): Promise<void> => {
 };
 
 /** A block garage against a house, opened in the window. */
-const openGarage = async ({ page, call }: App): Promise<string> => {
+const openGarage = async (app: App): Promise<string> => {
+  const { page } = app;
   const document = newBuild({
     name: 'Garage beside the house',
     length_m: 5,
@@ -31,7 +32,7 @@ const openGarage = async ({ page, call }: App): Promise<string> => {
     currency: '',
   });
   await leaveTour(page);
-  const { id } = await call('projects.create', { document });
+  const { id } = await app.call('projects.create', { document });
   await page.evaluate((opened) => {
     sessionStorage.setItem('lullwright.project', opened);
   }, id);
@@ -100,5 +101,24 @@ test.describe('Trust', () => {
     await page.setViewportSize({ width: 640, height: 800 });
     const excess = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(excess).toBeLessThanOrEqual(0);
+  });
+
+  test('a second method is drawn on demand, and where the two contradict each other is said by band', async ({
+    app: { page },
+  }) => {
+    await leaveTour(page);
+    await page.getByRole('button', { name: /Make up/ }).click();
+    const compare = page.getByRole('button', { name: 'Compare A with a second method' });
+    await compare.click();
+    await expect(
+      page.getByText(/Two methods differ by more than 5 dB at|Both methods agree within 5 dB/),
+    ).toBeVisible();
+    const curve = page
+      .getByRole('group', { name: 'Shown on the chart' })
+      .getByRole('button', { name: 'second method' });
+    await expect(curve).toHaveAttribute('aria-pressed', 'true');
+    expect(await violations(page, 'main')).toEqual([]);
+    await compare.click();
+    await expect(curve).toBeHidden();
   });
 });

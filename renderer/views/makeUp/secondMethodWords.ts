@@ -35,13 +35,13 @@ export interface SecondWords {
 export const secondWords = ({ method, contradictions }: SecondOpinion): SecondWords => {
   const telling = contradictions.filter(({ outside }) => outside === null);
   const beyond = contradictions.filter(({ outside }) => outside !== null);
-  const from = `By ${method.name} (${method.source}).`;
+  const from = `By ${method.name}: ${method.source}.`;
   const aside = beyond.length === 0 ? '' : ` Not counted, since it does not hold there: ${listed(beyond)} dB.`;
   return {
     warning:
       telling.length === 0
         ? null
-        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). Trust neither there to better than that.`,
+        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). The second rests on no measurements and scatters more; still, where it is that far off the physics is in doubt.`,
     note:
       telling.length === 0
         ? `Both methods agree within 5 dB from 100 Hz to 3.15 kHz wherever the second one holds. ${from}${aside}`

@@ -30,6 +30,15 @@ export const trends: readonly {
   readonly predicted: number;
 }[] = record.trends;
 
+/** The second method on the same constructions. */
+export const second: readonly {
+  readonly of: string;
+  readonly figures: string;
+  readonly count: number;
+  readonly bias: number;
+  readonly deviation: number;
+}[] = record.second;
+
 /** Octaves whose errors count in the totals, Hz. */
 export const COUNTED: readonly number[] = [125, 250, 500, 1000, 2000, 4000];
 export const OCTAVES: readonly number[] = [63, ...COUNTED, 8000];
