@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { breatheResult } from './breatheResults.ts';
+import { designParams, designResult } from './designResults.ts';
 import { boxResult, predictResult, rateResult, shellResult } from './results.ts';
 import { uncertaintyParams } from './uncertaintyResults.ts';
 
@@ -116,6 +117,12 @@ export const methods = {
     'Vents and fresh air: sound through each vent, flows, CO2, heat, moisture, noise',
     v.strictObject({ document }),
     breatheResult,
+  ),
+  designVents: method(
+    'query',
+    'The smallest lined box for each vent opening that gives the air and spares the wall',
+    v.strictObject({ document, ...designParams }),
+    designResult,
   ),
   rate: method('query', 'Ratings of a measured curve given as CSV', v.strictObject({ csv: text }), rateResult),
   box: method(

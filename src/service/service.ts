@@ -4,6 +4,7 @@ import { createEvaluator, type Evaluator } from '../engine/evaluate.ts';
 import { acousticHandlers } from './handlers/acousticHandlers.ts';
 import { boxHandlers } from './handlers/boxHandlers.ts';
 import { breatheHandlers } from './handlers/breatheHandlers.ts';
+import { designHandlers } from './handlers/designHandlers.ts';
 import { exampleHandlers } from './handlers/exampleHandlers.ts';
 import { projectHandlers } from './handlers/projectHandlers.ts';
 import type { Ports, Store } from './ports.ts';
@@ -24,6 +25,7 @@ export const createService = (ports: Ports, evaluator: Evaluator = createEvaluat
       ...acousticHandlers(evaluator),
       ...boxHandlers,
       ...breatheHandlers(evaluator),
+      ...designHandlers(evaluator),
     },
     ports.onFault,
   );

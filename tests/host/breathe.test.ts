@@ -61,6 +61,19 @@ describe('lullwright breathe', () => {
     expect(sentences[0]).toContain('Did you mean in?');
   });
 
+  it('designs the smallest box for each vent opening on demand', async () => {
+    const { out, status } = await run(['breathe', file('room.json', ventedRoom()), '--design', '--json'], 100, '0');
+    expect(status).toBe(0);
+    const { designs, vents } = JSON.parse(out) as Breathed & {
+      readonly designs: readonly { readonly opening: string; readonly found: boolean; readonly cost_dB: number }[];
+    };
+    expect(vents).toHaveLength(2);
+    expect(designs.map(({ opening }) => opening)).toEqual(['in', 'out']);
+    for (const { found, cost_dB } of designs) if (found) expect(cost_dB).toBeLessThanOrEqual(1);
+    const wrong = await run(['shell', 'x.json', '--design'], 100, '0');
+    expect(wrong).toMatchObject({ status: 2, sentences: ['--design goes with breathe, not with shell.'] });
+  });
+
   it('explains itself', async () => {
     const { out } = await run(['breathe', '--help'], 100, '0');
     expect(out).toContain('Usage: lullwright breathe FILE [--json]');

@@ -39,7 +39,7 @@ export const fanOctaves = (type: FanType, flow: number, pressure: number): numbe
  * @returns dB re 1 pW per octave 63 Hz to 8 kHz
  * @validity clean flow towards the grille
  * @source Beranek & Vér, Noise and Vibration Control Engineering (1992); ASHRAE (from memory)
- * @example grilleOctaves(0.02, 6, 1)[3] // 9.1
+ * @example grilleOctaves(0.02, 6, 1)[3] // 7.7
  */
 export const grilleOctaves = (area: number, loss: number, speed: number): number[] => {
   const u = speed * FEET;

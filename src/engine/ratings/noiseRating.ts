@@ -34,7 +34,7 @@ export const noiseRatingCurve = (rating: number): number[] => A.map((a, i) => a 
  * @returns NR, not rounded; below 0 for less than the lowest curve
  * @throws RangeError for another number of octaves
  * @source ISO/R 1996:1971
- * @example noiseRating([47, 35, 26, 19, 15, 12, 9, 7]) // 15.0
+ * @example noiseRating([47, 35, 26, 19, 15, 12, 9, 7]) // 15.3
  */
 export const noiseRating = (levels: readonly number[]): number => {
   requireOctaves(levels);

@@ -6,6 +6,7 @@ import type { Drawing } from './drawOptions.ts';
 import { partNames } from './partNames.ts';
 import { showBox } from './showBox.ts';
 import { showBreathe } from './showBreathe.ts';
+import { showDesign } from './showDesign.ts';
 import { drawnIntervals, predictedIntervals } from './showIntervals.ts';
 import { showPredict } from './showPredict.ts';
 import { showRate } from './showRate.ts';
@@ -22,7 +23,7 @@ export interface CliCommand {
   readonly method: MethodName;
   readonly detail: string;
   /** @throws {Refusal} with what is wrong with the file */
-  readonly run: (client: Client, text: string, drawing: Drawing | null) => Promise<Printed>;
+  readonly run: (client: Client, text: string, drawing: Drawing | null, design: boolean) => Promise<Printed>;
 }
 
 const asked = (drawing: Drawing | null) => (drawing ? { uncertainty: drawing } : {});
@@ -64,10 +65,16 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     file: 'FILE',
     method: 'breathe',
     detail:
-      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".',
-    run: async (client, text) => {
-      const value = await client.call('breathe', { document: projectFromText(text) });
-      return { value, show: (width) => showBreathe(value, width) };
+      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".\nWith --design also the smallest lined box for each vent opening that carries the air and costs its wall at most 1 dB\n(it may take half a minute).',
+    run: async (client, text, _drawing, design) => {
+      const document = projectFromText(text);
+      const value = await client.call('breathe', { document });
+      if (!design) return { value, show: (width) => showBreathe(value, width) };
+      const found = await client.call('designVents', { document });
+      return {
+        value: { ...value, ...found },
+        show: (width) => `${showBreathe(value, width)}\n\n${showDesign(found, width)}`,
+      };
     },
   },
   rate: {

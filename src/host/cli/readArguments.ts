@@ -11,10 +11,14 @@ export type Asked =
       readonly file: string;
       readonly json: boolean;
       readonly drawing: Drawing | null;
+      /** with designs */
+      readonly design: boolean;
     }
   | { readonly kind: 'wrong'; readonly sentence: string };
 
-const OPTIONS = ['--json', '--help', '-h', '--uncertainty', '--samples', '--seed'];
+const OPTIONS = ['--json', '--help', '-h', '--uncertainty', '--samples', '--seed', '--design'];
+/** The command that designs. */
+const DESIGNS = 'breathe';
 
 const wrong = (sentence: string): Asked => ({ kind: 'wrong', sentence });
 
@@ -42,8 +46,10 @@ export const readArguments = (all: readonly string[]): Asked => {
     return command === undefined && options.includes('--json')
       ? wrong(`A command is missing before --json: ${Object.keys(cliCommands).join(', ')}.`)
       : { kind: 'help', command: command ?? null };
+  const design = options.includes('--design');
+  if (design && command !== DESIGNS) return wrong(`--design goes with ${DESIGNS}, not with ${command}.`);
   if (file === undefined)
     return wrong(`lullwright ${command} needs a file: lullwright ${command} ${cliCommands[command]?.file ?? 'FILE'}.`);
   if (more.length > 0) return wrong(`lullwright ${command} takes one file; "${more.join(' ')}" is too much.`);
-  return { kind: 'run', command, file, json: options.includes('--json'), drawing };
+  return { kind: 'run', command, file, json: options.includes('--json'), drawing, design };
 };

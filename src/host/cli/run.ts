@@ -32,7 +32,7 @@ export const run = async (words: readonly string[], width: number, version: stri
   const about = { version, store: '', runtime: `Node ${process.versions.node}` };
   const answer = createService({ about, store: null, examples: [] });
   try {
-    const { value, show } = await command.run(createClient(answer), input.text, asked.drawing);
+    const { value, show } = await command.run(createClient(answer), input.text, asked.drawing, asked.design);
     return printed(asked.json ? JSON.stringify(value) : show(width));
   } catch (fault) {
     if (fault instanceof Refusal) return refusedBy(fault);

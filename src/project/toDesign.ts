@@ -1,0 +1,42 @@
+import { toAirPlan } from './toBreathe.ts';
+import type { Project } from './schema.ts';
+
+/** What each vent opening of a project is asked to do. */
+export interface VentTask {
+  readonly opening: string;
+  readonly name: string;
+  readonly surface: string;
+  readonly direction: 'supply' | 'extract';
+  /** m³/s */
+  readonly flow: number;
+  /** vent openings in the same surface */
+  readonly count: number;
+}
+
+/** Least air of one person at music where nobody is named, m³/s. @source ANSI/ASHRAE 62.1-2016, music */
+const ONE_PERSON = 0.008;
+
+/** Every vent opening with its share of the air that the people need: half of the openings bring it, half take it. */
+export const toVentTasks = (project: Project): readonly VentTask[] => {
+  const openings = project.surfaces.flatMap((surface) =>
+    (surface.openings ?? []).flatMap((opening) => (opening.kind === 'vent' ? [{ surface, opening }] : [])),
+  );
+  const directionOf = (id: string, at: number): VentTask['direction'] =>
+    project.vents?.find(({ opening }) => opening === id)?.direction ?? (at % 2 === 0 ? 'supply' : 'extract');
+  const plan = toAirPlan(project);
+  const people = plan?.people.reduce((sum, { count }) => sum + count, 0) ?? 0;
+  const needed = Math.max(1, people) * (plan?.perPerson ?? ONE_PERSON);
+  const directions = openings.map(({ opening }, at) => directionOf(opening.id, at));
+  return openings.map(({ surface, opening }, at) => {
+    const direction = directions[at] ?? 'supply';
+    const alike = directions.filter((other) => other === direction).length;
+    return {
+      opening: opening.id,
+      name: opening.name,
+      surface: surface.id,
+      direction,
+      flow: needed / alike,
+      count: openings.filter((other) => other.surface === surface).length,
+    };
+  });
+};
