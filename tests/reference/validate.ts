@@ -2,11 +2,17 @@ import { writeFileSync } from 'node:fs';
 import { createPredictor } from '../../src/engine/transmission/index.ts';
 import { reportCoverage } from './intervals/reportCoverage.ts';
 import { accuracySource } from './tl/accuracySource.ts';
+import { writeAccuracySvg } from './tl/accuracySvg.ts';
+import { evidenceText } from './tl/evidence.ts';
 import { GROUPS, bandErrors, errorRecord, ratingErrors, statistics } from './tl/errorRecord.ts';
 import type { ErrorEntry } from './tl/errorRecord.ts';
 import { failedGates, gatesOf } from './tl/gates.ts';
+import { rightSize, trendRecord } from './tl/trendRecord.ts';
 
-/** Predicts every measured construction and prints how far off; `--record` also writes the engine's table of errors. */
+/**
+ * Predicts every measured construction and prints how far off. `--record` also writes the engine's table of errors and
+ * the record that the program shows, `--svg DIR` the drawings of it.
+ */
 
 const row = (name: string, errors: readonly number[]): string => {
   if (errors.length === 0) return '';
@@ -46,6 +52,11 @@ const print = (record: readonly ErrorEntry[]): void => {
     table(`By octave: ${group}`, [
       ...[63, 125, 250, 500, 1000, 2000, 4000, 8000].map((band) => row(`${band} Hz`, bandErrors(record, group, band))),
     ]);
+  console.log(`\n${'Changes of one thing: mean step of the rating, dB'.padEnd(52)} pairs  published  predicted`);
+  for (const it of trendRecord(record)) {
+    const steps = [it.published, it.predicted].map((step) => step.toFixed(1).padStart(11)).join('');
+    console.log(`${it.change.padEnd(52)}${String(it.pairs).padStart(6)}${steps}${rightSize(it) ? '' : '  size'}`);
+  }
   const worst = [...record].sort((a, b) => Math.abs(b.error) - Math.abs(a.error)).slice(0, 12);
   console.log('\nWorst');
   for (const it of worst)
@@ -57,7 +68,15 @@ print(record);
 if (process.argv.includes('--record')) {
   const file = new URL('../../src/engine/transmission/accuracyRecord.ts', import.meta.url);
   writeFileSync(file, accuracySource(record));
-  console.log('\nwritten: src/engine/transmission/accuracyRecord.ts');
+  writeFileSync(new URL('../../assets/accuracy/record.json', import.meta.url), evidenceText(record));
+  console.log('\nwritten: src/engine/transmission/accuracyRecord.ts, assets/accuracy/record.json');
+}
+const svg = process.argv.indexOf('--svg');
+if (svg >= 0) {
+  const folder = process.argv[svg + 1];
+  if (folder === undefined || folder.startsWith('--'))
+    throw new Error('--svg needs a folder to write the drawings into, as in: npm run validate -- --svg drawings');
+  console.log(`\nwritten into ${folder}: ${writeAccuracySvg(record, folder).join(', ')}`);
 }
 const failed = [...failedGates(gatesOf(record)), ...reportCoverage(process.argv.includes('--record'))];
 console.log(failed.length === 0 ? '\nvalidate: all gates hold' : `\nvalidate: ${failed.length} failed`);

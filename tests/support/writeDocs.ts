@@ -1,5 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { createPredictor } from '../../src/engine/transmission/index.ts';
+import { errorRecord } from '../reference/tl/errorRecord.ts';
+import { evidenceText } from '../reference/tl/evidence.ts';
 import { accuracyTable } from './accuracyTable.ts';
 import { methodsTable } from './methodsTable.ts';
 import { withSection } from './section.ts';
@@ -11,4 +14,8 @@ const renew = (name: string, mark: string, content: string): void => {
 
 renew('DEVELOPERS.md', 'methods', methodsTable());
 renew('README.md', 'accuracy', accuracyTable());
-console.log('The tables in DEVELOPERS.md and README.md are up to date.');
+writeFileSync(
+  new URL('../../assets/accuracy/record.json', import.meta.url),
+  evidenceText(errorRecord(createPredictor())),
+);
+console.log('The tables in DEVELOPERS.md and README.md and the record that the program shows are up to date.');

@@ -13,6 +13,7 @@ export interface ErrorEntry {
   readonly constructionClass: string;
   /** octave band, Hz; null for a single-number rating */
   readonly band: number | null;
+  readonly measured: number;
   readonly error: number;
 }
 
@@ -48,24 +49,25 @@ export const octaveReduction = (prediction: Prediction, octave: number): number 
 
 const errorsOf = (it: MeasuredCase, prediction: Prediction): ErrorEntry[] => {
   const { measured } = it;
-  const entry = (band: number | null, error: number): ErrorEntry => ({
+  const entry = (band: number | null, predicted: number, figure: number): ErrorEntry => ({
     id: it.id,
     name: it.name,
     group: groupOf(it.class),
     class: it.class,
     constructionClass: prediction.constructionClass,
     band,
-    error,
+    measured: figure,
+    error: predicted - figure,
   });
   const bands = (measured.bands_Hz ?? []).map((band, i) => {
     const R =
       measured.bands === 'third' ? prediction.R[prediction.bands.indexOf(band)] : octaveReduction(prediction, band);
-    return entry(band, (R ?? NaN) - (measured.R_dB?.[i] ?? NaN));
+    return entry(band, R ?? NaN, measured.R_dB?.[i] ?? NaN);
   });
   // a case with a curve is judged by the curve alone: its rating follows from it
   if (bands.length > 0) return bands;
-  if (measured.STC !== undefined) return [entry(null, (prediction.ratings.STC ?? NaN) - measured.STC)];
-  return [entry(null, (prediction.ratings.Rw ?? NaN) - (measured.Rw ?? NaN))];
+  if (measured.STC !== undefined) return [entry(null, prediction.ratings.STC ?? NaN, measured.STC)];
+  return [entry(null, prediction.ratings.Rw ?? NaN, measured.Rw ?? NaN)];
 };
 
 /** Every error of every case. A case that cannot be predicted throws: a missing sample fails. */

@@ -1,5 +1,6 @@
 import { bandErrors, ratingErrors, statistics } from './errorRecord.ts';
 import type { ErrorEntry, Group } from './errorRecord.ts';
+import { rightSize, rightSign, trendRecord } from './trendRecord.ts';
 
 /** A total that must hold: raising a limit is a decision to be explained, not a repair. */
 export interface Gate {
@@ -15,21 +16,29 @@ export const gatesOf = (record: readonly ErrorEntry[]): readonly Gate[] => {
   const ratings = (group?: Group) => statistics(ratingErrors(record, group));
   const bands = (group?: Group) => statistics(bandErrors(record, group));
   const glazing = statistics([...bandErrors(record, 'glass'), ...bandErrors(record, 'double glazing')]);
+  const trends = trendRecord(record);
   return [
     gate('single-number ratings compared, short of 222', 222 - ratings().count, 0),
     gate('octave bands compared, short of 270', 270 - bands().count, 0),
     gate('figures that are not numbers', record.filter((it) => !Number.isFinite(it.error)).length, 0),
     gate('all ratings: size of the bias', Math.abs(ratings().bias), 0.3),
-    gate('all ratings: mean absolute error', ratings().meanAbsolute, 1.6),
-    gate('framed walls, ratings: mean absolute error', ratings('framed walls').meanAbsolute, 1.6),
+    gate('all ratings: mean absolute error', ratings().meanAbsolute, 1.55),
+    gate('framed walls, ratings: mean absolute error', ratings('framed walls').meanAbsolute, 1.5),
     gate('floors, ratings: mean absolute error', ratings('floors').meanAbsolute, 1.7),
     gate('masonry with lining, ratings: mean absolute error', ratings('masonry with lining').meanAbsolute, 1.3),
     gate('all bands: size of the bias', Math.abs(bands().bias), 0.5),
     gate('all bands: standard deviation', bands().deviation, 3.9),
-    gate('framed walls, bands: standard deviation', bands('framed walls').deviation, 4.25),
+    gate('framed walls, bands: standard deviation', bands('framed walls').deviation, 4.1),
     gate('glass and double glazing, bands: standard deviation', glazing.deviation, 3.6),
     gate('single boards, bands: standard deviation', bands('single boards').deviation, 3.1),
     gate('masonry, bands: standard deviation', bands('masonry').deviation, 4.8),
+    gate('published trends compared, short of 23', 23 - trends.length, 0),
+    gate('published trends of the wrong sign', trends.filter((it) => !rightSign(it)).length, 0),
+    gate(
+      'published trends of three and more pairs that are under half or over one and a half times their size',
+      trends.filter((it) => it.pairs >= 3 && !rightSize(it)).length,
+      0,
+    ),
   ];
 };
 

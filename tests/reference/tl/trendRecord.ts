@@ -28,6 +28,9 @@ export const trendRecord = (record: readonly ErrorEntry[]): readonly TrendStep[]
   });
 };
 
+/** A gain is predicted as a gain, a loss as a loss. */
+export const rightSign = (step: TrendStep): boolean => step.predicted * step.published > 0;
+
 /** Within half to one and a half times the published step. */
 export const rightSize = (step: TrendStep): boolean =>
   step.predicted / step.published >= 0.5 && step.predicted / step.published <= 1.5;
