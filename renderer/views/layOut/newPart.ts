@@ -3,16 +3,21 @@ import { isPanel, partsOf } from '../../../src/project/parts.ts';
 import type { AssemblyEntry, MeasuredEntry, OpeningEntry, Project, SurfaceEntry } from '../../../src/project/schema.ts';
 import { keepInside, openingSize } from '../../drawings/netOpenings.ts';
 import type { SurfacePoint } from '../../drawings/netTurn.ts';
+import { isServiceStart, SERVICE_STARTS, type ServiceStart } from './fittings/serviceWords.ts';
 
 export type OpeningKind = OpeningEntry['kind'];
 
-export const OPENING_KINDS: readonly { readonly kind: OpeningKind; readonly label: string }[] = [
+/** What the Add menus offer: the kinds of openings, services by what is led through. */
+export type OpeningStart = OpeningKind | ServiceStart;
+
+export const OPENING_KINDS: readonly { readonly kind: OpeningStart; readonly label: string }[] = [
   { kind: 'door', label: 'Door' },
   { kind: 'window', label: 'Window' },
   { kind: 'vent', label: 'Vent' },
   { kind: 'slit', label: 'Gap' },
   { kind: 'hole', label: 'Hole' },
-  { kind: 'service', label: 'Service opening' },
+  ...Object.entries(SERVICE_STARTS).map(([kind, { label }]) => ({ kind: kind as ServiceStart, label })),
+  { kind: 'service', label: 'Other service, open' },
 ];
 
 /** A make-up that a new part starts from, with the id under which the project gets it where it lacks one. */
@@ -77,8 +82,22 @@ const surround = (surface: SurfaceEntry): number => (surface.kind === 'wall' ? 1
 /** Thickness of a usual door leaf, mm. */
 const DOOR_DEPTH = 44;
 
-const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): OpeningEntry => {
-  const label = OPENING_KINDS.find((it) => it.kind === kind)?.label ?? 'Opening';
+/** Side of the piece of wall that a service stands for, m. */
+const SERVICE_SIDE = 0.2;
+
+/** What a service stands in: the wall round it, or a plain start where that is known by a curve only. */
+const wallMake = (project: Project, surface: SurfaceEntry): StarterMake =>
+  surface.assembly === undefined ? starterMake(project, surface.kind) : { id: surface.assembly, assembly: null };
+
+/** The make-up that a new opening starts from; null for one that has none. */
+export const openingMake = (project: Project, surface: SurfaceEntry, start: OpeningStart): StarterMake | null => {
+  if (isServiceStart(start)) return wallMake(project, surface);
+  return start === 'door' || start === 'window' ? starterMake(project, start) : null;
+};
+
+const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningStart): OpeningEntry => {
+  const label =
+    kind === 'service' ? 'Service opening' : (OPENING_KINDS.find((it) => it.kind === kind)?.label ?? 'Opening');
   const name = numbered(project, label);
   const id = freshId(
     name,
@@ -91,6 +110,14 @@ const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): Op
     return { id, name, kind, length_mm: Math.round(length * 1000), width_mm: 3, depth_mm, edge: true };
   }
   if (kind === 'hole') return { id, name, kind, diameter_mm: 20, depth_mm: surround(surface) };
+  if (isServiceStart(kind)) {
+    const size = {
+      width_m: Math.min(SERVICE_SIDE, surface.width_m / 2),
+      height_m: Math.min(SERVICE_SIDE, surface.height_m / 2),
+    };
+    const assembly = wallMake(project, surface).id;
+    return { id, name, kind: 'service', ...size, assembly, items: [SERVICE_STARTS[kind].item] };
+  }
   const [width, height] = SIZES[kind];
   const size = { width_m: Math.min(width, surface.width_m), height_m: Math.min(height, surface.height_m) };
   if (kind === 'vent' || kind === 'service') return { id, name, kind, ...size, measured: OPEN };
@@ -101,7 +128,7 @@ const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningKind): Op
 export const newOpening = (
   project: Project,
   surface: SurfaceEntry,
-  kind: OpeningKind,
+  kind: OpeningStart,
   at: SurfacePoint | null,
 ): OpeningEntry => {
   const opening = shapeOf(project, surface, kind);

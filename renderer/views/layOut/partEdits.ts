@@ -5,20 +5,20 @@ import { placeOpenings } from '../../drawings/netOpenings.ts';
 import type { SurfacePoint } from '../../drawings/netTurn.ts';
 import { studio } from '../../store/studio.svelte.ts';
 import { toast } from '../../store/toast.svelte.ts';
-import { newOpening, starterMake, type OpeningKind } from './newPart.ts';
+import { newOpening, openingMake, type OpeningStart } from './newPart.ts';
 import { boxRoom, oneSurface, type NewSurfaces } from './newRoom.ts';
 
 /** Adds an opening to a surface and selects it. @returns its id; null where the edit was refused */
 export const addOpeningTo = (
   project: Project,
   surfaceId: string,
-  kind: OpeningKind,
+  kind: OpeningStart,
   at: SurfacePoint | null,
 ): string | null => {
   const surface = project.surfaces.find((it) => it.id === surfaceId);
   if (!surface) return null;
   const opening = newOpening(project, surface, kind, at);
-  const make = kind === 'door' || kind === 'window' ? starterMake(project, kind) : null;
+  const make = openingMake(project, surface, kind);
   const assemblies = make?.assembly ? { [make.id]: make.assembly } : {};
   if (!studio.run('addMadeOpening', { surface: surfaceId, opening, assemblies })) return null;
   studio.selectedPart = opening.id;

@@ -1,0 +1,23 @@
+import type { OpeningEntry, Project } from '../../../../src/project/schema.ts';
+import { sealsInWords } from './sealWords.ts';
+import { serviceInWords } from './serviceWords.ts';
+
+type Panel = Exclude<OpeningEntry, { kind: 'slit' | 'hole' }>;
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** What a panel has besides its leaf, in a line or two. */
+export const fittingsInWords = (project: Project, panel: Panel): string => {
+  const { kind, items, second } = panel;
+  if (kind === 'service')
+    return items?.length ? `${items.map(serviceInWords).join('; ')}.` : 'Nothing is led through yet.';
+  const holes = [
+    panel.keyhole ? 'open keyhole' : null,
+    panel.letter_plate ? (panel.letter_plate === 'double' ? 'letter plate with two flaps' : 'letter plate') : null,
+  ].filter((it) => it !== null);
+  const first = capital([sealsInWords(panel.seals), ...holes].join(', '));
+  if (!second) return `${first}.`;
+  const leaf = kind === 'window' ? 'pane' : 'door';
+  const made = project.assemblies[second.assembly]?.name ?? second.assembly;
+  return `${first}. Then ${second.gap_mm} mm of air, ${second.lined ? 'lined' : 'bare'}, and a second ${leaf}: ${made}, ${sealsInWords(second.seals)}.`;
+};
