@@ -85,4 +85,12 @@ if (runtime?.executable) {
 } else if (runtime) {
   console.log(`${runtime.why}; opening the app in this machine’s browser instead.`);
 }
-if (!carried) await runInBrowser(data);
+if (!carried) {
+  try {
+    await runInBrowser(data);
+  } catch (fault) {
+    console.error(fault instanceof Error ? fault.message : String(fault));
+    process.exitCode = 1;
+    endAll();
+  }
+}
