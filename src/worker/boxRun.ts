@@ -1,12 +1,13 @@
-import { COARSE_PLAN, VENT_BOX_PLAN, boxField, boxSteps } from '../engine/openings/index.ts';
-import type { BoxPlan } from '../engine/openings/index.ts';
+import { COARSE_PLAN, boxField, boxSteps, ventBoxPlan } from '../engine/openings/index.ts';
+import type { BoxGeometry, BoxPlan } from '../engine/openings/index.ts';
 import type { BoxGrid, BoxNews, BoxRequest } from './boxProtocol.ts';
 
 /** Between two looks at the messages, ms: a cancel is heard after that, and a solution at most once a step. */
 const WORK_FOR = 25;
 
 /** As the command line solves them; both keep the pressure inside, to know what comes in through the boards. */
-const PLANS: Readonly<Record<BoxGrid, BoxPlan>> = { coarse: { ...COARSE_PLAN, inside: true }, fine: VENT_BOX_PLAN };
+const planOf = (grid: BoxGrid, geometry: BoxGeometry): BoxPlan =>
+  grid === 'fine' ? ventBoxPlan(geometry) : { ...COARSE_PLAN, inside: true };
 
 /** What the run needs of the world. */
 export interface BoxRunPorts {
@@ -26,7 +27,7 @@ export const createBoxRun = ({ tell, now, pause }: BoxRunPorts): ((request: BoxR
   const running = new Set<number>();
 
   const solve = async ({ sequence, geometry, grid }: Extract<BoxRequest, { kind: 'solve' }>): Promise<void> => {
-    const steps = boxSteps(geometry, PLANS[grid]);
+    const steps = boxSteps(geometry, planOf(grid, geometry));
     running.add(sequence);
     let paused = now();
     let said = 0;

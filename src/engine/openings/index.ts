@@ -12,7 +12,7 @@ export type { VentPorts, VentSound, VentWay, VentWayKind } from './ventSound.ts'
 export type { BoxSound } from './ventBoxSound.ts';
 export { ventBoxGeometry } from './ventBoxGeometry.ts';
 export type { BoxSolver } from './ventBoxWave.ts';
-export { VENT_BOX_PLAN, solveBoxCoarse, solveBoxWhole, waveBoxSound } from './ventBoxWave.ts';
+export { solveBoxCoarse, solveBoxWhole, ventBoxPlan, waveBoxSound } from './ventBoxWave.ts';
 export { estimatedBoxSound } from './ventBoxEstimate.ts';
 export { ventTransmission } from './ventTransmission.ts';
 export type { VentNoise } from './ventNoise.ts';

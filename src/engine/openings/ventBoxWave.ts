@@ -11,29 +11,33 @@ import { ventBoxGeometry } from './ventBoxGeometry.ts';
 /** Solves the sound field in a box; handed in, so that the caller may remember it or show how far it is. */
 export type BoxSolver = (geometry: BoxGeometry) => BoxResult;
 
-/** A grid that settles what a casing of boards leaves to be settled: within about 1 dB to 2.5 kHz, 2.5 dB to 5 kHz. */
-export const VENT_BOX_PLAN: BoxPlan = {
-  bands: BOX_BANDS,
-  cellSize: () => 0.01,
-  lines: (band) => (band < 1600 ? 6 : 3),
-  inside: true,
+/** Cells of a small box, and the coarsest of a large one, m. */
+const [FINE, COARSEST] = [0.01, 0.015];
+/** Plan that is solved with the finest cells, m²: beyond it they grow with the box, for the work grows by its square. */
+const SMALL = 0.5;
+
+/**
+ * A grid that settles what a casing of boards leaves to be settled: within about 1 dB to 2.5 kHz, 2.5 dB to 5 kHz for
+ * boxes up to 0.5 m² in plan; twice that for the largest, whose joints and boards let more through there.
+ */
+export const ventBoxPlan = ({ length, width }: { readonly length: number; readonly width: number }): BoxPlan => {
+  const cell = Math.min(COARSEST, FINE * Math.max(1, Math.sqrt((length * width) / SMALL)));
+  return { bands: BOX_BANDS, cellSize: () => cell, lines: (band) => (band < 1600 ? 6 : 3), inside: true };
 };
 
-const solveWith =
-  (plan: BoxPlan): BoxSolver =>
-  (geometry) => {
-    const steps = boxSteps(geometry, plan);
-    for (;;) {
-      const step = steps.next();
-      if (step.done === true) return step.value;
-    }
-  };
+const runThrough = (geometry: BoxGeometry, plan: BoxPlan): BoxResult => {
+  const steps = boxSteps(geometry, plan);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+};
 
 /** The wave solution on the grid to rely on. @throws RangeError for a box that cannot be built */
-export const solveBoxWhole: BoxSolver = solveWith(VENT_BOX_PLAN);
+export const solveBoxWhole: BoxSolver = (geometry) => runThrough(geometry, ventBoxPlan(geometry));
 
 /** The same on the coarse grid, while something is being dragged: 1.5 dB rms. */
-export const solveBoxCoarse: BoxSolver = solveWith({ ...COARSE_PLAN, inside: true });
+export const solveBoxCoarse: BoxSolver = (geometry) => runThrough(geometry, { ...COARSE_PLAN, inside: true });
 
 /**
  * Transfer matrix from the scattering of pressure waves:
