@@ -72,7 +72,7 @@ export const summary = (errors: readonly number[]): Summary | null => {
     count,
     bias,
     deviation: count > 1 ? Math.sqrt(square / (count - 1)) : null,
-    within3: errors.filter((error) => Math.abs(error) <= 3.0001).length / count,
+    within3: errors.filter((error) => Math.abs(error) <= 3).length / count,
     worst: errors.reduce((most, error) => (Math.abs(error) > Math.abs(most) ? error : most), 0),
   };
 };

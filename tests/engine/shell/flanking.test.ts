@@ -10,7 +10,7 @@ import {
   partTransmission,
   vibrationReduction,
 } from '../../../src/engine/shell/index.ts';
-import { planOf } from '../../../src/engine/plan/index.ts';
+import { planOf, shellNotes } from '../../../src/engine/plan/index.ts';
 import type { Assembly } from '../../../src/engine/assembly/index.ts';
 import { predictAssembly } from '../../../src/engine/transmission/index.ts';
 import { BLOCK, sheet, TOPPING } from '../../support/layups.ts';
@@ -111,6 +111,9 @@ describe('flanking paths as parts of the shell', () => {
     after.R.forEach((R, b) => expect(R).toBeLessThan((before.R[b] ?? 0) + 1e-9));
     expect(after.limiting).toBe('round');
     expect(after.parts.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(1, 9);
+    const [note] = shellNotes(build([...after.parts.map(({ id }) => part(id, 1, level(0)))]), after);
+    expect(note?.code).toBe('part-caps-whole');
+    expect(note?.sentence).toContain('goes round the parts by "round"');
     const first = after.parts.find(({ id }) => id === 'round');
     expect(first?.area).toBe(10);
     expect(first?.ifPerfect.R[15]).toBeCloseTo(before.R[15] ?? NaN, 6);

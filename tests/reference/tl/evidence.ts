@@ -33,7 +33,7 @@ const rowOf = ({ constructionClass, group, band, measured, error }: ErrorEntry):
   group,
   band,
   round(measured),
-  round(measured + error),
+  Math.round((measured + error) * 100) / 100,
 ];
 
 /** The whole comparison with measured constructions as the program shows it: one row a line. */

@@ -9,7 +9,29 @@ import { decibels, percent } from './wording.ts';
 const OUT_OF_PROPORTION = 2;
 const TELLING_SHARE = 0.3;
 
+/** A way round the parts caps the whole whatever the parts are. */
+const wayRound = (part: PartResult, shell: ShellResult): Note | null => {
+  const [now, without] = [shell.ratings.Rw, part.ifPerfect.ratings.Rw];
+  const gain = part.ifPerfect.RwGain ?? 0;
+  if (part.share < TELLING_SHARE || now === null || without === null || gain < 1) return null;
+  return {
+    code: 'part-caps-whole',
+    severity: 'mistake',
+    sentence:
+      `${percent(part.share)} of what gets out goes round the parts by "${part.name}". The whole has Rw ${now}; without ` +
+      `this way it would have ${without}, ${decibels(gain)} more, and no better wall makes up for it. Put a floating ` +
+      'floor or a lining on it, stand the wall on elastic strips, or cut it through.',
+    figures: [
+      percentFigure('share of what gets out', part.share),
+      figure('weightedReduction', 'Rw of the whole', now),
+      figure('weightedReduction', 'Rw of the whole without it', without),
+    ],
+    about: { part: part.id },
+  };
+};
+
 const noteOn = (part: PartResult, shell: ShellResult): Note | null => {
+  if (part.kind === 'flanking') return wayRound(part, shell);
   if (part.kind === 'slit' || part.kind === 'hole' || part.share < TELLING_SHARE) return null;
   if (part.share < (OUT_OF_PROPORTION * part.area) / shell.area) return null;
   const now = shell.ratings.Rw;
