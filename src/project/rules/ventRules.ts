@@ -80,6 +80,14 @@ const endFaults = (vent: VentEntry, path: Path): readonly Fault[] =>
     ? [fault(path, vent.elements, 'a piece besides changes of size', 'Add the duct, grille or box that it leads to.')]
     : [];
 
+/** An opening is made of vents of its own. */
+const foreignFaults = (project: Project, id: string | undefined, opening: string, place: Path): readonly Fault[] => {
+  const vent = id === undefined ? undefined : project.vents?.find((it) => it.id === id);
+  if (!vent || vent.opening === opening) return [];
+  const wayOut = `${vent.name} belongs to the opening ${vent.opening}; set its "opening" to ${opening}, or choose another vent.`;
+  return [fault([...place, 'path'], id, 'a vent that belongs to this opening', wayOut)];
+};
+
 /** CO2 cannot be held below what comes in. */
 const airFaults = ({ air }: Project): readonly Fault[] => {
   const outdoor = air?.outdoor_ppm ?? AIR_DEFAULTS.outdoor_ppm;
@@ -111,14 +119,9 @@ export function* ventRules(project: Project): Generator<Fault> {
   }
   for (const [i, surface] of project.surfaces.entries())
     for (const [j, opening] of (surface.openings ?? []).entries()) {
-      if (!('path' in opening) || opening.path === undefined) continue;
-      const vent = project.vents?.find(({ id }) => id === opening.path);
-      if (vent && vent.opening !== opening.id)
-        yield fault(
-          ['surfaces', i, 'openings', j, 'path'],
-          opening.path,
-          'a vent that belongs to this opening',
-          `${vent.name} belongs to the opening ${vent.opening}; set its "opening" to ${opening.id}, or choose another vent.`,
-        );
+      const place: Path = ['surfaces', i, 'openings', j];
+      if ('path' in opening) yield* foreignFaults(project, opening.path, opening.id, place);
+      for (const [k, candidate] of (opening.candidates ?? []).entries())
+        yield* foreignFaults(project, candidate.path, opening.id, [...place, 'candidates', k]);
     }
 }
