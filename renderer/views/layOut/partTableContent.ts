@@ -3,6 +3,7 @@ import { isPanel, isSurface, type PartEntry } from '../../../src/project/parts.t
 import type { Project } from '../../../src/project/schema.ts';
 import type { TableContent } from '../../actions/csvFile.ts';
 import { PART_KINDS } from '../../text/kindNames.ts';
+import { flankingRows } from '../flanking/flankingRows.ts';
 import { OCTAVE_COLUMNS, partRows } from './partRows.ts';
 import { sizeColumns } from './sizeFields.ts';
 
@@ -30,22 +31,25 @@ export const partTableContent = (project: Project, shell: ShellResult | null): T
     'share',
     ...OCTAVE_COLUMNS.map((octave) => `R_${octave}_Hz_dB`),
   ],
-  rows: partRows(project, shell).map(({ part, surface, placed, area, share, R }) => {
-    const sizes = sizeColumns(part).map((field) => {
-      const value = field?.value ?? null;
-      return value !== null && field?.unit === 'm' ? Math.round(value * 1000) : value;
-    });
-    return [
-      part.name,
-      PART_KINDS[part.kind],
-      isSurface(part) ? null : (surface?.name ?? null),
-      madeOf(project, part),
-      ...sizes,
-      placed?.u ?? null,
-      placed?.v ?? null,
-      area === null ? null : Math.round(area * 100) / 100,
-      share === null ? null : Math.round(share * 1000) / 1000,
-      ...R.map(tenth),
-    ];
-  }),
+  rows: [
+    ...partRows(project, shell).map(({ part, surface, placed, area, share, R }) => {
+      const sizes = sizeColumns(part).map((field) => {
+        const value = field?.value ?? null;
+        return value !== null && field?.unit === 'm' ? Math.round(value * 1000) : value;
+      });
+      return [
+        part.name,
+        PART_KINDS[part.kind],
+        isSurface(part) ? null : (surface?.name ?? null),
+        madeOf(project, part),
+        ...sizes,
+        placed?.u ?? null,
+        placed?.v ?? null,
+        area === null ? null : Math.round(area * 100) / 100,
+        share === null ? null : Math.round(share * 1000) / 1000,
+        ...R.map(tenth),
+      ];
+    }),
+    ...flankingRows(project, shell, OCTAVE_COLUMNS),
+  ],
 });

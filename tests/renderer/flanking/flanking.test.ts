@@ -6,6 +6,7 @@ import { studio } from '../../../renderer/store/studio.svelte.ts';
 import { flankingDraft } from '../../../renderer/views/flanking/flankingDraft.ts';
 import FlankingDialog from '../../../renderer/views/flanking/FlankingDialog.svelte';
 import FlankingTable from '../../../renderer/views/flanking/FlankingTable.svelte';
+import { partTableContent } from '../../../renderer/views/layOut/partTableContent.ts';
 import { boxRoom } from '../../../renderer/views/layOut/newRoom.ts';
 import { createEvaluator } from '../../../src/engine/evaluate.ts';
 import { checkProject } from '../../../src/project/check.ts';
@@ -75,6 +76,14 @@ describe('the dialog for a way round', () => {
 });
 
 describe('the table of ways round', () => {
+  it('goes into the file of all parts, as wide as its headings', () => {
+    const project = withPath('slab-through', 'east-wall');
+    const { headings, rows } = partTableContent(project, createEvaluator().shell(toBuild(project), 'draft'));
+    expect(rows).toHaveLength(room.surfaces.length + 1);
+    expect(rows.at(-1)).toHaveLength(headings.length);
+    expect(rows.at(-1)?.slice(0, 3)).toEqual(['Floor slab into the house', 'Way round', 'East wall']);
+    expect(rows.at(-1)?.at(-1)).toBeGreaterThan(30);
+  });
   it('gives share and R of each', () => {
     const project = withPath('slab-through', 'east-wall');
     const shell = createEvaluator().shell(toBuild(project), 'draft');
