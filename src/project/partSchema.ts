@@ -22,6 +22,14 @@ export const candidateSchema = v.strictObject({
   ...make,
   path,
   sealed,
+  fittings: v.optional(
+    v.pipe(
+      v.strictObject(fittings),
+      v.description(
+        "joints, holes, second leaf and services in place of the part's own; those stay where it is absent",
+      ),
+    ),
+  ),
   width_mm: v.optional(gap.width_mm),
   diameter_mm: v.optional(gap.diameter_mm),
   depth_mm: v.optional(gap.depth_mm),

@@ -77,7 +77,7 @@ const gapPrice = (part: PartEntry | undefined): number | null => {
 
 /**
  * What a candidate costs for the whole part: its own figures, then its assembly's, then the library's for the layers
- * that are not there yet.
+ * that are not there yet. Seals and locks have none in the library.
  */
 export const candidatePrice = (project: Project, candidate: CandidateEntry, area: number): PartPrice => {
   const assembly = candidate.assembly === undefined ? undefined : project.assemblies[candidate.assembly];
@@ -85,6 +85,7 @@ export const candidatePrice = (project: Project, candidate: CandidateEntry, area
   const labour =
     total(candidate.labour_per_m2, candidate.labour_each, area) ?? total(assembly?.labour_per_m2, undefined, area);
   if (own !== null) return { materials: own, labour, illustrative: false };
+  if (candidate.fittings) return { materials: null, labour, illustrative: false };
   const part = partsOf(project).find(({ candidates }) => candidates?.includes(candidate));
   if (!assembly) {
     const materials = gapPrice(part);

@@ -30,7 +30,8 @@ const toPanel = (project: Project, made: Pick<CandidateEntry, 'assembly' | 'meas
 const toElement = (project: Project, part: PartEntry, candidate?: CandidateEntry): PartElement => {
   if (isPanel(part)) {
     const panel = toPanel(project, candidate ?? part);
-    const fittings = isSurface(part) || panel.kind !== 'assembly' ? undefined : toFittings(project, part);
+    const fittings =
+      isSurface(part) || panel.kind !== 'assembly' ? undefined : toFittings(project, candidate?.fittings ?? part);
     return fittings && panel.kind === 'assembly' ? { ...panel, fittings } : panel;
   }
   const sealed = candidate ? candidate.sealed : part.sealed;

@@ -16,9 +16,10 @@ const toSeals = (seals?: SealsEntry): Seals | null =>
     : null;
 
 type Panel = Exclude<OpeningEntry, { kind: 'slit' | 'hole' }>;
+type Fitted = Pick<Panel, 'seals' | 'keyhole' | 'letter_plate' | 'second' | 'items'>;
 
 /** What a panel has besides its leaf, in SI; nothing for one without. */
-export const toFittings = (project: Project, panel: Panel): Fittings | undefined => {
+export const toFittings = (project: Project, panel: Fitted): Fittings | undefined => {
   const { seals, keyhole, letter_plate, second, items } = panel;
   if (!seals && !keyhole && !letter_plate && !second && !items?.length) return undefined;
   const behind = second && project.assemblies[second.assembly];

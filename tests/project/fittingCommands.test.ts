@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkProject } from '../../src/project/check.ts';
 import { commands, type CommandArguments, type CommandName } from '../../src/project/commands/index.ts';
 import { findPart } from '../../src/project/parts.ts';
+import { toBuild } from '../../src/project/toEngine.ts';
 import type { Project } from '../../src/project/schema.ts';
 import document from '../support/exampleDocument.json' with { type: 'json' };
 
@@ -73,5 +74,62 @@ describe('a door', () => {
     });
     expect(findPart(tested, 'door')).not.toHaveProperty('seals');
     expect(findPart(tested, 'door')).not.toHaveProperty('keyhole');
+  });
+});
+
+describe('a candidate with fittings of its own', () => {
+  const better = { id: 'better', name: 'Better seals', assembly: 'door-a' };
+  const fittings = { seals: { perimeter: 'compression', threshold: 'drop' } } as const;
+  const leaky = run(project, 'setSeals', {
+    opening: 'door',
+    leaf: 'first',
+    seals: { perimeter: 'none', threshold: 'none', gap_mm: 4 },
+  });
+  const offered = run(leaky, 'addCandidate', { part: 'door', candidate: { ...better, fittings } });
+
+  it('is weighed with them, and one without keeps those of the door', () => {
+    const both = run(offered, 'addCandidate', { part: 'door', candidate: { name: 'Same leaf', assembly: 'door-a' } });
+    const door = toBuild(both).parts.find(({ id }) => id === 'door');
+    const fitted = door?.candidates.map(({ element }) =>
+      element.kind === 'assembly' ? element.fittings?.seals : null,
+    );
+    expect(fitted).toMatchObject([{ perimeter: 'compression' }, { perimeter: 'none', perimeterGap: 0.004 }]);
+  });
+
+  it('gives the door its seals when it is adopted, and the old ones when that is taken back', () => {
+    const adopted = run(offered, 'adoptCandidate', { part: 'door', candidate: 'better' });
+    expect(findPart(adopted, 'door')).toMatchObject(fittings);
+    const [former] = findPart(adopted, 'door')?.candidates ?? [];
+    expect(former).toMatchObject({ assembly: 'door-a', fittings: { seals: { gap_mm: 4 } } });
+    const back = run(adopted, 'adoptCandidate', { part: 'door', candidate: former?.id ?? '' });
+    expect(findPart(back, 'door')).toMatchObject({ seals: { perimeter: 'none', gap_mm: 4 } });
+  });
+
+  it('of a test report takes the seals out, and brings them back', () => {
+    const tested = { id: 'tested', name: 'Tested', measured: { bands_Hz: [100, 500, 2000], R_dB: [20, 30, 32] } };
+    const given = run(leaky, 'addCandidate', { part: 'door', candidate: tested });
+    const adopted = run(given, 'adoptCandidate', { part: 'door', candidate: 'tested' });
+    expect(findPart(adopted, 'door')).not.toHaveProperty('seals');
+    const [former] = findPart(adopted, 'door')?.candidates ?? [];
+    const back = run(adopted, 'adoptCandidate', { part: 'door', candidate: former?.id ?? '' });
+    expect(findPart(back, 'door')).toMatchObject({ seals: { gap_mm: 4 } });
+  });
+
+  it('has no price but the builder’s own', () => {
+    const [candidate] = toBuild(offered).parts.find(({ id }) => id === 'door')?.candidates ?? [];
+    expect(candidate?.price).toEqual({ materials: null, labour: null, illustrative: false });
+  });
+
+  it('is refused on a wall and with a measured curve', () => {
+    const wall = commands.addCandidate.apply(project, {
+      part: 'north',
+      candidate: { name: 'Sealed', assembly: 'wall-b', fittings },
+    });
+    const measured = { bands_Hz: [100, 500, 2000], R_dB: [20, 30, 32] };
+    const curve = commands.addCandidate.apply(project, {
+      part: 'door',
+      candidate: { name: 'Sealed', measured, fittings },
+    });
+    for (const wrong of [wall, curve]) expect(checkProject(wrong)).toMatchObject({ ok: false });
   });
 });

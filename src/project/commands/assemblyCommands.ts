@@ -58,7 +58,7 @@ export const usersOfAssembly = (project: Project, id: string): readonly string[]
       ...(isPanel(part) && part.assembly === id ? [part.name] : []),
       ...('second' in part && part.second?.assembly === id ? [`the second leaf of ${part.name}`] : []),
       ...(part.candidates ?? [])
-        .filter((candidate) => candidate.assembly === id)
+        .filter((candidate) => [candidate.assembly, candidate.fittings?.second?.assembly].includes(id))
         .map((candidate) => `the candidate ${candidate.name} of ${part.name}`),
     ])
     .concat(

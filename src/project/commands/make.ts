@@ -41,6 +41,32 @@ export const presentMake = (part: PartEntry): Make => {
   return make.sealed ? makeOf({ ...make, width_mm: undefined, diameter_mm: undefined, depth_mm: undefined }) : make;
 };
 
+type Fitted = NonNullable<CandidateEntry['fittings']>;
+const FITTINGS = ['seals', 'keyhole', 'letter_plate', 'second', 'items'] as const satisfies readonly (keyof Fitted)[];
+
+/** A panel without any fittings: every key of theirs, not set. */
+export const NO_FITTINGS: { readonly [K in (typeof FITTINGS)[number]]?: undefined } = Object.fromEntries(
+  FITTINGS.map((key) => [key, undefined]),
+);
+
+/** Whether a part built like the candidate loses its own joints, locks and services: a curve has them in it. */
+const refits = (part: PartEntry, candidate: CandidateEntry): boolean =>
+  isPanel(part) && !isSurface(part) && (candidate.fittings !== undefined || candidate.assembly === undefined);
+
+/** The part with the candidate's joints, locks and services, or its own where the candidate names none. */
+export const withFittingsOf = <P extends PartEntry>(part: P, candidate: CandidateEntry): P => {
+  const changes: object = { ...NO_FITTINGS, ...candidate.fittings };
+  return refits(part, candidate) ? patched(part, changes) : part;
+};
+
+/** What a candidate must name so that the part gets its present fittings back. */
+export const presentFittings = (part: PartEntry, candidate: CandidateEntry): Pick<CandidateEntry, 'fittings'> => {
+  if (!refits(part, candidate) || !isPanel(part) || isSurface(part) || part.assembly === undefined) return {};
+  const kept = FITTINGS.flatMap((key) => (part[key] === undefined ? [] : [[key, part[key]]]));
+  const fittings: Fitted = Object.fromEntries(kept);
+  return { fittings };
+};
+
 /** How a former make is called when it becomes a candidate. */
 export const nameOfMake = (project: Project, part: PartEntry): string => {
   if (part.kind === 'slit') return part.sealed ? 'Sealed' : `Gap of ${part.width_mm} mm`;

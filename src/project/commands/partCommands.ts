@@ -3,18 +3,9 @@ import { isPanel, type PartEntry } from '../parts.ts';
 import type { CandidateEntry, MeasuredEntry, Project } from '../schema.ts';
 import { partOf, withoutSwaps, withPart } from './change.ts';
 import { command, refuse } from './command.ts';
-import { makeOf, nameOfMake, presentMake, withMake } from './make.ts';
+import { makeOf, nameOfMake, NO_FITTINGS, presentFittings, presentMake, withFittingsOf, withMake } from './make.ts';
 import { patched, type Patch } from './patch.ts';
 import type { New } from './surfaceCommands.ts';
-
-/** A curve of a test report has the joints in it. */
-const NO_FITTINGS: { readonly [K in 'seals' | 'keyhole' | 'letter_plate' | 'second' | 'items']?: undefined } = {
-  seals: undefined,
-  keyhole: undefined,
-  letter_plate: undefined,
-  second: undefined,
-  items: undefined,
-};
 
 /** What a wall, door or the like is made of: an assembly, or a laboratory curve in its place. */
 export const setPart = command<
@@ -92,8 +83,9 @@ export const adopt = (project: Project, part: string, candidate: string): Projec
     ),
     name,
     ...presentMake(before),
+    ...presentFittings(before, chosen),
   };
-  const next = withPart(project, part, (it) => withMake(it, makeOf(chosen)));
+  const next = withPart(project, part, (it) => withFittingsOf(withMake(it, makeOf(chosen)), chosen));
   const swapped = withCandidates(
     next,
     part,

@@ -17,7 +17,11 @@ const PLACES: Readonly<Record<Key, readonly Panel['kind'][]>> = {
 const KEYS: readonly Key[] = ['seals', 'keyhole', 'letter_plate', 'second', 'items'];
 
 /** Fittings stand where they can, on a leaf that is predicted: a measured curve has its joints in it. */
-export const fittingFaults = (project: Project, panel: Panel, path: Path): readonly Fault[] => {
+export const fittingFaults = (
+  project: Project,
+  panel: Pick<Panel, Key | 'kind' | 'name' | 'assembly'>,
+  path: Path,
+): readonly Fault[] => {
   const given = KEYS.filter((key) => panel[key] !== undefined);
   const stray = given.find((key) => !PLACES[key].includes(panel.kind));
   if (stray !== undefined)

@@ -49,8 +49,21 @@ const pathFaults = (project: Project, id: string, path: Path): readonly Fault[] 
 
 const NOT_FOR: Readonly<Record<'panel' | 'slit' | 'hole', readonly (keyof CandidateEntry)[]>> = {
   panel: ['sealed', 'width_mm', 'diameter_mm', 'depth_mm'],
-  slit: ['assembly', 'measured', 'path', 'diameter_mm'],
-  hole: ['assembly', 'measured', 'path', 'width_mm'],
+  slit: ['assembly', 'measured', 'path', 'fittings', 'diameter_mm'],
+  hole: ['assembly', 'measured', 'path', 'fittings', 'width_mm'],
+};
+
+/** Joints, locks and services of a candidate stand where those of its part could. */
+const candidateFittingFaults = (
+  project: Project,
+  part: PartEntry,
+  { name, assembly, fittings }: CandidateEntry,
+  path: Path,
+): readonly Fault[] => {
+  if (fittings === undefined) return [];
+  if (isPanel(part) && !isSurface(part))
+    return fittingFaults(project, { kind: part.kind, name, assembly, ...fittings }, path);
+  return [fault(path, fittings, 'fittings on a door, window or service', `Take "fittings" out of ${name}.`)];
 };
 
 /** A candidate is another make of the same kind of part. */
@@ -71,7 +84,11 @@ const candidateFaults = (
         `A ${part.kind} cannot be built that way; take "${wrong}" out.`,
       ),
     ];
-  if (kind === 'panel') return makeFaults(project, candidate, part.kind === 'vent', candidate.name, path);
+  if (kind === 'panel')
+    return [
+      ...candidateFittingFaults(project, part, candidate, [...path, 'fittings']),
+      ...makeFaults(project, candidate, part.kind === 'vent', candidate.name, path),
+    ];
   const sizes = [candidate.width_mm, candidate.diameter_mm, candidate.depth_mm].some((size) => size !== undefined);
   if (sizes !== (candidate.sealed === undefined))
     return [
