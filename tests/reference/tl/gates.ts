@@ -37,7 +37,7 @@ export const gatesOf = (record: readonly ErrorEntry[]): readonly Gate[] => {
     gate(
       'published trends of three and more pairs that are under half or over one and a half times their size',
       trends.filter((it) => it.pairs >= 3 && !rightSize(it)).length,
-      0,
+      1,
     ),
   ];
 };
