@@ -67,7 +67,7 @@ const makeOf = (part: PartEntry, draft: CandidateDraft): Partial<Made> | string 
     case 'assembly':
       return draft.assembly ? { assembly: draft.assembly } : 'Choose a make-up first; new ones are made in Make up.';
     case 'curve':
-      return draft.measured ? { measured: draft.measured } : 'Give the laboratory curve first.';
+      return draft.measured ? { measured: draft.measured, fittings: undefined } : 'Give the laboratory curve first.';
     case 'size': {
       if (draft.size_mm === null) return 'Give the size first.';
       const size = part.kind === 'hole' ? { diameter_mm: draft.size_mm } : { width_mm: draft.size_mm };
