@@ -19,6 +19,9 @@ export const chained = (one: FourPole, other: FourPole): FourPole => ({
   d: plus(times(one.c, other.b), times(one.d, other.d)),
 });
 
+/** A stretch that takes more than this (350 dB) is as good as closed: beyond it the hyperbolic functions overflow. */
+const MOST_DECAY = -40;
+
 /** cos z and sin z of a complex number. */
 const cosine = ({ re, im }: Complex): Complex => complex(Math.cos(re) * Math.cosh(im), -Math.sin(re) * Math.sinh(im));
 const sine = ({ re, im }: Complex): Complex => complex(Math.sin(re) * Math.cosh(im), Math.cos(re) * Math.sinh(im));
@@ -31,7 +34,8 @@ const sine = ({ re, im }: Complex): Complex => complex(Math.sin(re) * Math.cosh(
  * @source Munjal, Acoustics of Ducts and Mufflers (1987), 2.18
  */
 export const ductPole = (wavenumber: Complex, impedance: Complex, length: number): FourPole => {
-  const kl = scaled(wavenumber, length);
+  const whole = scaled(wavenumber, length);
+  const kl = complex(whole.re, Math.max(MOST_DECAY, whole.im));
   const j = times(complex(0, 1), sine(kl));
   const size = squaredModulus(impedance);
   const inverse = scaled(complex(impedance.re, -impedance.im), 1 / size);

@@ -111,7 +111,7 @@ export const showBreathe = (breathed: Breathed, width: number): string => {
   const { vents, notes, noise_in_room: noise } = breathed;
   const heard = noise
     ? [
-        `Noise of all vents in the room: NR ${showFigure(noise.NR)}, NC ${noise.NC === null ? 'below 15' : showFigure(noise.NC)}.`,
+        `Noise of all vents in the room: NR ${noise.NR < 0 ? 'below 0' : showFigure(noise.NR)}, NC ${noise.NC === null ? 'below 15' : showFigure(noise.NC)}.`,
         '',
       ]
     : [];
