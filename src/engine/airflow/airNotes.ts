@@ -3,13 +3,11 @@ import type { AirPlan } from './airPlan.ts';
 import type { AirResult } from './airResult.ts';
 import { hasFan } from './pathLoss.ts';
 import type { AirPath } from './pathLoss.ts';
+import { speedNotes } from './speedNotes.ts';
 
 type Judged = Omit<AirResult, 'notes'>;
 type Advice = (plan: AirPlan, paths: readonly AirPath[], air: Judged) => readonly Note[];
 
-/** Speeds that stay quiet, m/s. @source common practice: 2.5 in ducts, 1.5 in a grille (about NC 20) */
-const QUIET_DUCT = 2.5;
-const QUIET_GRILLE = 1.5;
 const LITRES = 1000;
 
 const figure = (term: string, value: number, unit: string): NoteFigure => ({ term, value, unit });
@@ -80,30 +78,6 @@ const carbonDioxide: Advice = (plan, _paths, air) => {
   return notes;
 };
 
-/** The piece of each vent that is furthest above its quiet speed. */
-const tooFast: Advice = (_plan, paths, air) =>
-  air.paths.flatMap(({ id, pieces }): Note[] => {
-    const path = paths.find((it) => it.id === id);
-    const fast = pieces.flatMap(({ name, element, speed }) => {
-      const kind = element === null ? undefined : path?.elements[element]?.kind;
-      if (speed === null || kind === undefined || kind === 'fan' || kind === 'cowl') return [];
-      const most = kind === 'grille' || kind === 'mesh' ? QUIET_GRILLE : QUIET_DUCT;
-      return speed > most * 1.02 ? [{ name, speed, most }] : [];
-    });
-    const [worst] = fast.sort((one, other) => other.speed / other.most - one.speed / one.most);
-    if (!path || !worst) return [];
-    const { name, speed, most } = worst;
-    return [
-      {
-        code: 'air-too-fast',
-        severity: 'hint',
-        sentence: `In ${path.name} the air runs at ${speed.toFixed(1)} m/s through ${name}; above ${most} m/s it will be heard. Make it wider${fast.length > 1 ? `, and ${fast.length - 1} more of its pieces` : ''}.`,
-        figures: [figure('Speed', speed, 'm/s')],
-        about: { part: id },
-      },
-    ];
-  });
-
 const warm: Advice = (plan, _paths, { heat }) =>
   heat.rise !== null && heat.rise > plan.mostRise
     ? [
@@ -147,6 +121,8 @@ const always: Advice = (_plan, paths, air) =>
           about: {},
         },
       ];
+
+const tooFast: Advice = (_plan, paths, air) => speedNotes(paths, air.paths);
 
 const ADVICE: readonly Advice[] = [noWay, tooLittle, carbonDioxide, tooFast, warm, damp, always];
 

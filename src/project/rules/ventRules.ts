@@ -3,7 +3,7 @@ import { AIR_DEFAULTS } from '../airSchema.ts';
 import { fault, listText, type Fault, type Path } from '../fault.ts';
 import { suggestion } from '../nearest.ts';
 import type { Project } from '../schema.ts';
-import { toVentBox } from '../toVents.ts';
+import { toVentBox } from '../toVentBox.ts';
 import type { VentElementEntry, VentEntry } from '../ventSchema.ts';
 import { materialFault } from './materialRules.ts';
 import { assemblyFault } from './partRules.ts';
