@@ -25,7 +25,7 @@ const AT: readonly number[] = [20, 22, 24, 26];
 
 /**
  * Metabolic rate and heat by activity.
- * @source met: engineering judgement between 1.2 (seated) and 3 (published range of music making); heat: Jones, Air
+ * @source met: engineering judgement, so that players give off the 28 to 39 L/h of CO2 published for musicians; heat: Jones, Air
  * Conditioning Engineering, 5th ed., Table 7.16 (office, standing, light factory, dancing), the nearest by total heat
  */
 export const EXERTIONS: Readonly<Record<Activity, Exertion>> = {
@@ -39,7 +39,7 @@ export const EXERTIONS: Readonly<Record<Activity, Exertion>> = {
     ],
   },
   'playing-seated': {
-    met: 1.8,
+    met: 2.2,
     heat: [
       [105, 45],
       [95, 55],
@@ -48,7 +48,7 @@ export const EXERTIONS: Readonly<Record<Activity, Exertion>> = {
     ],
   },
   'playing-standing': {
-    met: 2,
+    met: 2.5,
     heat: [
       [130, 105],
       [115, 120],
@@ -57,7 +57,7 @@ export const EXERTIONS: Readonly<Record<Activity, Exertion>> = {
     ],
   },
   drumming: {
-    met: 2.5,
+    met: 3,
     heat: [
       [140, 125],
       [125, 140],

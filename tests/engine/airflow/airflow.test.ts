@@ -112,9 +112,16 @@ describe('the operating point', () => {
 });
 
 describe('CO2', () => {
-  const generation = carbonDioxideOf([
-    { name: 'Band', count: 4, activity: 'playing-standing', person: { sex: 'male', age: '21-30' } },
-  ]);
+  /** four players at the 0.008 L/s of a man of 21 to 30 years at 2 met (published table) */
+  const generation = 4 * 8e-6;
+
+  it('of players lies in the 28 to 39 L/h published for musicians', () => {
+    for (const activity of ['playing-seated', 'playing-standing', 'drumming'] as const) {
+      const rate = 3600 * 1000 * carbonDioxideOf([{ name: '', count: 1, activity, person: null }]);
+      expect(rate).toBeGreaterThan(27.5);
+      expect(rate).toBeLessThan(39.5);
+    }
+  });
 
   it('of four players in a sealed room of 30 m³ passes 1500 ppm after 17 min and 5000 ppm after 72 min', () => {
     const course = carbonDioxideCourse([{ name: '', duration: 2 * 3600, generation, flow: 0 }], 30, 420);
