@@ -73,6 +73,13 @@ test.describe('Doors, windows and services', () => {
       });
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect.poll(() => opening(app, id)).toMatchObject({ second: { lined: false } });
+    const panel = page.getByRole('tabpanel');
+    await panel.getByRole('button', { name: 'Weigh better fittings of Door' }).click();
+    await page.getByRole('menuitem', { name: 'Lobby lined' }).click();
+    await panel.getByRole('button', { name: 'Adopt Lobby lined' }).click();
+    await expect
+      .poll(() => opening(app, id))
+      .toMatchObject({ second: { lined: true }, candidates: [{ fittings: { second: { lined: false } } }] });
   });
 
   test('services are the usual ones, and sealing them brings back what they took', async ({ app }) => {
@@ -118,6 +125,9 @@ test.describe('Doors, windows and services', () => {
     await page.keyboard.press('Enter');
     await expect(gap).toHaveValue('200');
     await expect.poll(() => opening(app, id)).toMatchObject({ second: { gap_mm: 200, lined: false } });
+    await page.keyboard.press('Control+z');
+    await expect(gap).toHaveValue('150');
+    await expect(dialog).toBeVisible();
   });
 
   test('passes axe, light and dark', async ({ app }) => {

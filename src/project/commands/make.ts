@@ -41,13 +41,14 @@ export const presentMake = (part: PartEntry): Make => {
   return make.sealed ? makeOf({ ...make, width_mm: undefined, diameter_mm: undefined, depth_mm: undefined }) : make;
 };
 
-type Fitted = NonNullable<CandidateEntry['fittings']>;
-const FITTINGS = ['seals', 'keyhole', 'letter_plate', 'second', 'items'] as const satisfies readonly (keyof Fitted)[];
-
 /** A panel without any fittings: every key of theirs, not set. */
-export const NO_FITTINGS: { readonly [K in (typeof FITTINGS)[number]]?: undefined } = Object.fromEntries(
-  FITTINGS.map((key) => [key, undefined]),
-);
+export const NO_FITTINGS = {
+  seals: undefined,
+  keyhole: undefined,
+  letter_plate: undefined,
+  second: undefined,
+  items: undefined,
+} as const satisfies { readonly [K in keyof NonNullable<CandidateEntry['fittings']>]-?: undefined };
 
 /** Whether a part built like the candidate loses its own joints, locks and services: a curve has them in it. */
 const refits = (part: PartEntry, candidate: CandidateEntry): boolean =>
@@ -62,9 +63,8 @@ export const withFittingsOf = <P extends PartEntry>(part: P, candidate: Candidat
 /** What a candidate must name so that the part gets its present fittings back. */
 export const presentFittings = (part: PartEntry, candidate: CandidateEntry): Pick<CandidateEntry, 'fittings'> => {
   if (!refits(part, candidate) || !isPanel(part) || isSurface(part) || part.assembly === undefined) return {};
-  const kept = FITTINGS.flatMap((key) => (part[key] === undefined ? [] : [[key, part[key]]]));
-  const fittings: Fitted = Object.fromEntries(kept);
-  return { fittings };
+  const { seals, keyhole, letter_plate, second, items } = part;
+  return { fittings: { seals, keyhole, letter_plate, second, items } };
 };
 
 /** How a former make is called when it becomes a candidate. */

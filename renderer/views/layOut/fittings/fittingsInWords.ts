@@ -16,8 +16,10 @@ export const fittingsInWords = (project: Project, panel: Panel): string => {
     panel.letter_plate ? (panel.letter_plate === 'double' ? 'letter plate with two flaps' : 'letter plate') : null,
   ].filter((it) => it !== null);
   const first = capital([sealsInWords(panel.seals), ...holes].join(', '));
-  if (!second) return `${first}.`;
   const leaf = kind === 'window' ? 'pane' : 'door';
+  if (!second && !panel.seals)
+    return `${first}: the figure is that of the ${kind === 'window' ? 'pane' : 'leaf'}${holes.length > 0 ? ' and its holes' : ''} alone.`;
+  if (!second) return `${first}.`;
   const made = project.assemblies[second.assembly]?.name ?? second.assembly;
   return `${first}. Then ${second.gap_mm} mm of air, ${second.lined ? 'lined' : 'bare'}, and a second ${leaf}: ${made}, ${sealsInWords(second.seals)}.`;
 };

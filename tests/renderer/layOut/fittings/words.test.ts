@@ -45,7 +45,9 @@ describe('seals in plain words', () => {
   });
 
   it('read as one line with lock and second leaf', () => {
-    expect(fittingsInWords(project, door)).toBe('Joints not described, taken as tight.');
+    expect(fittingsInWords(project, door)).toBe(
+      'Joints not described, taken as tight: the figure is that of the leaf alone.',
+    );
     expect(
       fittingsInWords(project, {
         ...door,
