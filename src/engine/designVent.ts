@@ -90,15 +90,23 @@ export const designVent = (wish: DesignWish, ports: VentPorts, coarse: VentPorts
   });
   const diameters = [...new Set(carrying.map(({ candidate }) => candidate.diameter))].sort((a, b) => a - b);
   const airy = carrying.filter(({ candidate }) => diameters.indexOf(candidate.diameter) < DIAMETERS_TRIED);
+  /** the best of the estimates with its sound solved, so that what is shown is not a guess */
+  const solved = (rough: VentDesign): VentDesign => {
+    const sound = ventTransmission(rough.path, { ...ports, boxSound: coarse });
+    return { ...rough, sound, cost: costOf(sound) };
+  };
   const tried = { all: grid.length, airy: airy.length, coarse: 0, fine: 0 };
   let nearest: VentDesign | null = null;
+  let promising: VentDesign | null = null;
   for (const { candidate, path, loss, speed } of airy) {
     if (tried.coarse >= MOST_COARSE || tried.fine >= MOST_FINE) break;
     const costWith = (boxSound: VentPorts['boxSound']): VentDesign => {
       const sound = ventTransmission(path, { ...ports, boxSound });
       return { candidate, path, sound, loss, speed, cost: costOf(sound) };
     };
-    if (costWith(estimatedBoxSound).cost > wish.mostCost + HOPELESS) continue;
+    const rough = costWith(estimatedBoxSound);
+    if (promising === null || rough.cost < promising.cost) promising = rough;
+    if (rough.cost > wish.mostCost + HOPELESS) continue;
     tried.coarse += 1;
     const drafted = costWith(coarse);
     if (nearest === null || drafted.cost < nearest.cost) nearest = drafted;
@@ -107,5 +115,5 @@ export const designVent = (wish: DesignWish, ports: VentPorts, coarse: VentPorts
     const design = costWith(ports.boxSound);
     if (design.cost <= wish.mostCost) return { design, nearest: null, tried };
   }
-  return { design: null, nearest, tried };
+  return { design: null, nearest: nearest ?? (promising && solved(promising)), tried };
 };

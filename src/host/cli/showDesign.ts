@@ -32,7 +32,10 @@ export const showDesign = ({ designs, most_cost_dB: most }: Result<'designVents'
       width,
     ),
     ...(designs.some(({ found }) => !found)
-      ? ['', 'Where it is not enough, the nearest is shown: heavier walls, two boxes in a row or fewer people help.']
+      ? [
+          '',
+          'Where it is not enough, the nearest is shown: heavier boxes, two of them in a row, or more vents for the same air help. Without a box, no duct of the grid carries the air quietly.',
+        ]
       : []),
   ].join('\n');
 };
