@@ -11,10 +11,10 @@ export interface ClassRecord {
   readonly bandError: number | null;
 }
 
-export const ALL_CLASSES = { ratingError: 2, bandError: 3.8 };
+export const ALL_CLASSES = { ratingError: 2, bandError: 3.7 };
 
 export const ACCURACY_RECORD: Readonly<Record<string, ClassRecord>> = {
-  'double glazing': { ratings: 15, ratingError: 1.8, bands: 42, bandError: 4.3 },
+  'double glazing': { ratings: 15, ratingError: 1.8, bands: 42, bandError: 4.1 },
   'floor: bars, empty': { ratings: 20, ratingError: 1.9, bands: 0, bandError: null },
   'floor: bars, filled': { ratings: 21, ratingError: 2.7, bands: 0, bandError: null },
   'floor: direct, empty': { ratings: 8, ratingError: 2.6, bands: 0, bandError: null },

@@ -6,9 +6,9 @@ import type { ModelErrorRecord } from './modelError.ts';
  * Made by `npm run validate -- --record` from tests/reference/tl (tests/reference/intervals); not edited by hand.
  */
 export const MODEL_ERROR_RECORD: ModelErrorRecord = {
-  all: { rating: 0.83, band: 3.54 },
+  all: { rating: 0.83, band: 3.51 },
   classes: {
-    'double glazing': { ratings: 15, rating: 2.27, bands: 48, band: 4.29 },
+    'double glazing': { ratings: 15, rating: 2.33, bands: 48, band: 4.1 },
     'floor: bars, empty': { ratings: 20, rating: 0.34, bands: 0, band: null },
     'floor: bars, filled': { ratings: 21, rating: 1.84, bands: 0, band: null },
     'floor: direct, empty': { ratings: 8, rating: 1.18, bands: 0, band: null },
