@@ -93,7 +93,15 @@ describe('the price of a candidate', () => {
         assembly: 'bare',
         candidates,
         openings: [
-          { id: 'gap', name: 'Gap', kind: 'slit', length_mm: 1000, width_mm: 5, depth_mm: 40, candidates: [{ ...seal }] },
+          {
+            id: 'gap',
+            name: 'Gap',
+            kind: 'slit',
+            length_mm: 1000,
+            width_mm: 5,
+            depth_mm: 40,
+            candidates: [{ ...seal }],
+          },
           { id: 'hole', name: 'Hole', kind: 'hole', diameter_mm: 20, depth_mm: 100, candidates: [{ ...seal }] },
         ],
       },
