@@ -3,7 +3,7 @@ import type { Section } from '../../src/engine/quantities/index.ts';
 import type { Box } from './section.ts';
 
 /** Scales a vent may be drawn at, px per m; steps, so that it does not breathe while a part is dragged. */
-const SCALES = [900, 750, 600, 500, 400, 350, 300, 250, 220, 190, 160, 140, 120, 100, 80, 65, 50, 40, 30, 20, 12];
+const SCALES = [500, 400, 350, 300, 250, 220, 190, 160, 140, 120, 100, 80, 65, 50, 40, 30, 20, 12];
 
 /** Signs and thin parts are drawn this wide at least, px, so that they can be seen and held. */
 const LEAST_WIDTH = 20;

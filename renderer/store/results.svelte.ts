@@ -1,8 +1,10 @@
+import { tick } from 'svelte';
 import type { PlanResult } from '../../src/engine/plan/index.ts';
 import type { Working } from '../../src/engine/quantities/index.ts';
 import type { ShellResult } from '../../src/engine/shell/index.ts';
 import type { Prediction, Resolution } from '../../src/engine/transmission/index.ts';
 import type { Project } from '../../src/project/schema.ts';
+import type { BreatheAnswer, SolvedBox } from '../../src/worker/breathe/breatheAnswer.ts';
 import { createWorkerClient, type WorkerClient } from '../../src/worker/client.ts';
 import type { Explained, Guides, SecondOpinion } from '../../src/worker/protocol.ts';
 import { Lateness } from './lateness.svelte.ts';
@@ -51,7 +53,10 @@ export class Results {
       this.answeredAt = new Date();
       if (project !== this.#project) return;
       this.#arrived();
-      if (resolution === 'full') await this.#updatePlan(project);
+      if (resolution !== 'full') return;
+      // what the station on screen asks for besides goes before the plan
+      await tick();
+      if (project === this.#project) await this.#updatePlan(project);
     } catch (fault) {
       this.fault = fault instanceof Error ? fault.message : String(fault);
     }
@@ -75,6 +80,16 @@ export class Results {
 
   async explain(what: Explained): Promise<Working | null> {
     return this.#project && this.#ask().ask('explain', { project: this.#project, what });
+  }
+
+  async breathe(resolution: Resolution): Promise<BreatheAnswer | null> {
+    return this.#project && this.#ask().ask('breathe', { project: this.#project, resolution });
+  }
+
+  /** Takes fine box solutions in place of the coarse ones, and works everything out anew. */
+  async learn(boxes: readonly SolvedBox[]): Promise<void> {
+    await this.#ask().ask('learn', { boxes });
+    if (this.#project) await this.update(this.#project, 'full');
   }
 
   async secondMethod(assembly: string): Promise<SecondOpinion | null> {

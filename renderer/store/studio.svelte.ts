@@ -10,7 +10,7 @@ import { OtherWindows } from './otherWindows.svelte.ts';
 import { Results } from './results.svelte.ts';
 import { Saving } from './saving.svelte.ts';
 
-export type Station = 'layOut' | 'makeUp';
+export type Station = 'layOut' | 'makeUp' | 'breathe';
 
 /** A drag in progress: previews replace each other, one commit makes one history step. */
 export interface Gesture {

@@ -4,7 +4,7 @@ import type { BreatheQuestion, BreatheResult } from './breatheResult.ts';
 import { assemblyNotes, planOf, shellNotes } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
 import { solveBoxCoarse, solveBoxWhole, ventTransmission, waveBoxSound } from './openings/index.ts';
-import type { BoxResult, BoxSolver, BoxSound, VentBox, VentPath, VentSound } from './openings/index.ts';
+import type { BoxResult, BoxSolver, BoxSound, VentBox, VentPath, VentPorts, VentSound } from './openings/index.ts';
 import type { Note } from './quantities/index.ts';
 import { evaluateShell, partTransmission } from './shell/index.ts';
 import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
@@ -23,8 +23,8 @@ export interface Evaluator {
   plan(build: Build, resolution: Resolution): PlanResult;
   /** Sound through one vent. */
   vent(path: VentPath, resolution: Resolution): VentSound;
-  /** The sound of a vent's box, as the evaluator has it now. */
-  boxSound(box: VentBox, resolution: Resolution): BoxSound;
+  /** R of a casing at its size, as vents ask for it. */
+  reductionAt(resolution: Resolution): VentPorts['reduction'];
 }
 
 /** Looks up the fine solution of a box that someone else works out; null: the coarse grid serves until there is one. */
@@ -72,6 +72,11 @@ export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
       predictor.predict(assembly, { resolution, ...(size && { size: [size.width, size.height] as const }) }),
     );
 
+  const reductionAt =
+    (resolution: Resolution): VentPorts['reduction'] =>
+    (assembly, size) =>
+      predictAt(assembly, size, resolution).R;
+
   const wayOf = (box: VentBox, resolution: Resolution): BoxWay => {
     const known = knownBox?.(box) ?? null;
     if (known) return { grid: 'fine', solve: () => known };
@@ -88,7 +93,7 @@ export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
     vents(JSON.stringify([resolution, path, gridsOf(path, resolution)]), () =>
       ventTransmission(path, {
         boxSound: (box) => boxAt(box, resolution),
-        reduction: (assembly, size) => predictAt(assembly, size, resolution).R,
+        reduction: reductionAt(resolution),
       }),
     );
 
@@ -131,10 +136,10 @@ export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
     breathe: (build, question, resolution) =>
       breathe(question, evaluateShell(build, transmitAt(resolution)).parts, {
         boxSound: (box) => boxAt(box, resolution),
-        reduction: (assembly, size) => predictAt(assembly, size, resolution).R,
+        reduction: reductionAt(resolution),
       }),
     plan: (build, resolution) => planOf(build, transmitAt(resolution)),
     vent: ventAt,
-    boxSound: boxAt,
+    reductionAt,
   };
 };

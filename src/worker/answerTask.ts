@@ -1,5 +1,7 @@
 import { createEvaluator } from '../engine/evaluate.ts';
+import type { BoxResult } from '../engine/openings/index.ts';
 import { toAssembly, toBuild } from '../project/toEngine.ts';
+import { breatheOf } from './breathe/breatheOf.ts';
 import { explain } from './explain/explain.ts';
 import { guidesOf } from './explain/guides.ts';
 import { secondMethodOf } from './explain/secondMethodOf.ts';
@@ -12,7 +14,8 @@ type Answerers = { readonly [T in TaskName]: (ask: Tasks[T]['ask']) => Tasks[T][
  * @param now milliseconds of a running clock, for the time an evaluation took
  */
 export const createAnswerTask = (now: () => number): ((request: WorkerRequest) => unknown) => {
-  const evaluator = createEvaluator();
+  const boxes = new Map<string, BoxResult>();
+  const evaluator = createEvaluator((box) => boxes.get(JSON.stringify(box)) ?? null);
   const answerers: Answerers = {
     evaluate: ({ project, resolution, predict }) => {
       const began = now();
@@ -28,6 +31,11 @@ export const createAnswerTask = (now: () => number): ((request: WorkerRequest) =
     plan: ({ project }) => evaluator.plan(toBuild(project), 'full'),
     explain: ({ project, what }) => explain(evaluator, project, what),
     guides: ({ project, assembly }) => guidesOf(evaluator, project, assembly),
+    breathe: ({ project, resolution }) => breatheOf(evaluator, project, resolution),
+    learn: ({ boxes: solved }) => {
+      for (const { box, result } of solved) boxes.set(JSON.stringify(box), result);
+      return null;
+    },
     secondMethod: ({ project, assembly }) => secondMethodOf(evaluator, project, assembly),
   };
   const answer = <T extends TaskName>({ task, ask }: WorkerRequest<T>): Tasks[T]['answer'] => answerers[task](ask);

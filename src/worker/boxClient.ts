@@ -1,4 +1,4 @@
-import type { BoxBand, BoxField, BoxGeometry, BoxResult } from '../engine/openings/index.ts';
+import type { BoxBand, BoxField, BoxResult, VentBox } from '../engine/openings/index.ts';
 import type { BoxGrid, BoxNews, BoxProgress, BoxRequest } from './boxProtocol.ts';
 
 /** As much of a Worker as the client needs. */
@@ -16,8 +16,8 @@ export interface BoxSolving {
 }
 
 export interface BoxClient {
-  solve(geometry: BoxGeometry, grid: BoxGrid, onprogress: (progress: BoxProgress) => void): BoxSolving;
-  field(geometry: BoxGeometry, frequency: number, cellSize: number, from: 0 | 1): Promise<BoxField>;
+  solve(box: VentBox, grid: BoxGrid, onprogress: (progress: BoxProgress) => void): BoxSolving;
+  field(box: VentBox, frequency: number, cellSize: number, from: 0 | 1): Promise<BoxField>;
 }
 
 interface Waiting {
@@ -41,7 +41,7 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
   };
 
   return {
-    solve: (geometry, grid, onprogress) => {
+    solve: (box, grid, onprogress) => {
       const sequence = (state.sequence += 1);
       const bands: BoxBand[] = [];
       const answer = new Promise<BoxResult | null>((resolve, reject) => {
@@ -57,11 +57,11 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
           return true;
         };
         waiting.set(sequence, { news, fail: reject });
-        worker.postMessage({ kind: 'solve', sequence, geometry, grid });
+        worker.postMessage({ kind: 'solve', sequence, box, grid });
       });
       return { answer, cancel: () => worker.postMessage({ kind: 'cancel', sequence }) };
     },
-    field: (geometry, frequency, cellSize, from) => {
+    field: (box, frequency, cellSize, from) => {
       const sequence = (state.sequence += 1);
       return new Promise<BoxField>((resolve, reject) => {
         const news = (it: BoxNews): boolean => {
@@ -70,7 +70,7 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
           return it.kind !== 'progress';
         };
         waiting.set(sequence, { news, fail: reject });
-        worker.postMessage({ kind: 'field', sequence, geometry, frequency, cellSize, from });
+        worker.postMessage({ kind: 'field', sequence, box, frequency, cellSize, from });
       });
     },
   };

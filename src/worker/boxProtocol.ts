@@ -1,15 +1,15 @@
-import type { BoxBand, BoxField, BoxGeometry, BoxResult } from '../engine/openings/index.ts';
+import type { BoxBand, BoxField, BoxResult, VentBox } from '../engine/openings/index.ts';
 
 /** How finely a box is solved: at once while it is dragged, or to rely on. */
 export type BoxGrid = 'coarse' | 'fine';
 
 /** What the box worker can be told. Solving goes on until it is done or cancelled; several may be under way. */
 export type BoxRequest =
-  | { readonly kind: 'solve'; readonly sequence: number; readonly geometry: BoxGeometry; readonly grid: BoxGrid }
+  | { readonly kind: 'solve'; readonly sequence: number; readonly box: VentBox; readonly grid: BoxGrid }
   | {
       readonly kind: 'field';
       readonly sequence: number;
-      readonly geometry: BoxGeometry;
+      readonly box: VentBox;
       /** Hz */
       readonly frequency: number;
       /** m */

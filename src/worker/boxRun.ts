@@ -1,13 +1,13 @@
-import { COARSE_PLAN, boxField, boxSteps, ventBoxPlan } from '../engine/openings/index.ts';
-import type { BoxGeometry, BoxPlan } from '../engine/openings/index.ts';
+import { COARSE_PLAN, boxField, boxSteps, ventBoxGeometry, ventBoxPlan } from '../engine/openings/index.ts';
+import type { BoxPlan, VentBox } from '../engine/openings/index.ts';
 import type { BoxGrid, BoxNews, BoxRequest } from './boxProtocol.ts';
 
 /** Between two looks at the messages, ms: a cancel is heard after that, and a solution at most once a step. */
 const WORK_FOR = 25;
 
 /** As the command line solves them; both keep the pressure inside, to know what comes in through the boards. */
-const planOf = (grid: BoxGrid, geometry: BoxGeometry): BoxPlan =>
-  grid === 'fine' ? ventBoxPlan(geometry) : { ...COARSE_PLAN, inside: true };
+const planOf = (grid: BoxGrid, box: VentBox): BoxPlan =>
+  grid === 'fine' ? ventBoxPlan(box) : { ...COARSE_PLAN, inside: true };
 
 /** What the run needs of the world. */
 export interface BoxRunPorts {
@@ -26,8 +26,8 @@ export const createBoxRun = ({ tell, now, pause }: BoxRunPorts): ((request: BoxR
   /** solutions under way; one that is taken out is cancelled */
   const running = new Set<number>();
 
-  const solve = async ({ sequence, geometry, grid }: Extract<BoxRequest, { kind: 'solve' }>): Promise<void> => {
-    const steps = boxSteps(geometry, planOf(grid, geometry));
+  const solve = async ({ sequence, box, grid }: Extract<BoxRequest, { kind: 'solve' }>): Promise<void> => {
+    const steps = boxSteps(ventBoxGeometry(box), planOf(grid, box));
     running.add(sequence);
     let paused = now();
     let said = 0;
@@ -58,8 +58,8 @@ export const createBoxRun = ({ tell, now, pause }: BoxRunPorts): ((request: BoxR
       if (request.kind === 'cancel') running.delete(sequence);
       else if (request.kind === 'solve') await solve(request);
       else {
-        const { geometry, cellSize, frequency, from } = request;
-        tell({ sequence, kind: 'field', field: boxField(geometry, cellSize, frequency, from) });
+        const { box, cellSize, frequency, from } = request;
+        tell({ sequence, kind: 'field', field: boxField(ventBoxGeometry(box), cellSize, frequency, from) });
       }
     } catch (fault) {
       const reason = fault instanceof Error ? fault.message : String(fault);

@@ -19,7 +19,7 @@ interface Waiting {
 }
 
 /** Tasks of which only the latest ask matters: an older one still in the queue is dropped. */
-const LATEST_WINS: ReadonlySet<TaskName> = new Set<TaskName>(['evaluate', 'plan']);
+const LATEST_WINS: ReadonlySet<TaskName> = new Set<TaskName>(['evaluate', 'plan', 'breathe']);
 
 const BROKEN =
   'The calculation stopped because of a fault of ours. Change anything to try again; nothing saved is lost.';

@@ -4,6 +4,7 @@ import type { ShellResult } from '../engine/shell/index.ts';
 import type { SampledResult, SampledShell } from '../engine/uncertainty/index.ts';
 import type { Contradiction, Prediction, Resolution, SecondMethod } from '../engine/transmission/index.ts';
 import type { Project } from '../project/schema.ts';
+import type { BreatheAnswer, SolvedBox } from './breathe/breatheAnswer.ts';
 
 /** Whose figure is to be explained. */
 export type Explained =
@@ -16,7 +17,12 @@ export type Explained =
   | { readonly kind: 'shell'; readonly figure: 'Rw' | 'STC' | 'OITC' | 'bass' }
   | { readonly kind: 'part'; readonly part: string; readonly figure: 'share' | 'ifPerfect' }
   /** what the whole gains when a part is built like one of its candidates */
-  | { readonly kind: 'swap'; readonly part: string; readonly candidate: string };
+  | { readonly kind: 'swap'; readonly part: string; readonly candidate: string }
+  | { readonly kind: 'air'; readonly figure: AirFigure }
+  | { readonly kind: 'vent'; readonly vent: string; readonly figure: 'Dne' | 'cost' | 'noise' }
+  | { readonly kind: 'vent-band'; readonly vent: string; readonly band: number };
+
+export type AirFigure = 'planned' | 'least' | 'flow' | 'peak' | 'fan-off' | 'heat' | 'cooling' | 'moisture';
 
 /** Curves drawn on demand beside an assembly's. */
 export interface Guides {
@@ -41,6 +47,9 @@ export interface Tasks {
   plan: { ask: { project: Project }; answer: PlanResult };
   explain: { ask: { project: Project; what: Explained }; answer: Working };
   guides: { ask: { project: Project; assembly: string }; answer: Guides };
+  breathe: { ask: { project: Project; resolution: Resolution }; answer: BreatheAnswer };
+  /** fine box solutions found by the box worker: used from now on in place of the coarse grid */
+  learn: { ask: { boxes: readonly SolvedBox[] }; answer: null };
   secondMethod: { ask: { project: Project; assembly: string }; answer: SecondOpinion | null };
 }
 export type TaskName = keyof Tasks;

@@ -1,0 +1,45 @@
+import type { PathFlow } from '../../../src/engine/airflow/index.ts';
+import type { VentElement } from '../../../src/engine/openings/index.ts';
+
+/** Speeds that stay quiet, m/s. @source common practice: 2.5 in ducts, 1.5 in a grille (about NC 20) */
+export const QUIET = { duct: 2.5, grille: 1.5 } as const;
+
+/** One piece of a vent as a line of a table. */
+export interface PieceRow {
+  readonly name: string;
+  /** place in the path; null between pieces */
+  readonly element: number | null;
+  /** Pa */
+  readonly loss: number;
+  /** m/s */
+  readonly speed: number | null;
+  /** why the air is too fast there; null where it is not */
+  readonly fast: string | null;
+}
+
+/** How fast the air may be in a kind of part and stay quiet, m/s; null where speed is not what makes it heard. */
+export const quietSpeed = (kind: VentElement['kind'] | undefined): number | null => {
+  if (kind === undefined || kind === 'fan' || kind === 'cowl') return null;
+  return kind === 'grille' || kind === 'mesh' ? QUIET.grille : QUIET.duct;
+};
+
+/** Losses and speeds along a vent, in the direction of the air. */
+export const pieceRows = (elements: readonly VentElement[], flow: PathFlow): readonly PieceRow[] =>
+  flow.pieces.map(({ name, element, loss, speed }) => {
+    const most = element === null ? null : quietSpeed(elements[element]?.kind);
+    const fast = speed !== null && most !== null && speed > most * 1.02;
+    return { name, element, loss, speed, fast: fast ? `too fast: over ${most} m/s it is heard` : null };
+  });
+
+/** Under each part of the drawing: how fast the air is in it. */
+export const speedLabels = (
+  elements: readonly VentElement[],
+  flow: PathFlow | undefined,
+  shown: (speed: number) => string,
+): readonly ({ readonly text: string; readonly fast: boolean } | null)[] => {
+  const rows = flow && flow.flow !== 0 ? pieceRows(elements, flow) : [];
+  return elements.map(({ kind }, index) => {
+    const row = rows.find(({ element, speed }) => element === index && speed !== null);
+    return row?.speed == null || kind === 'transition' ? null : { text: shown(row.speed), fast: row.fast !== null };
+  });
+};
