@@ -130,7 +130,6 @@ test.describe('Breathe', () => {
       if (await toggle.isVisible()) await toggle.click();
       for (const tab of ['Air', 'Sound', 'Fan and speed', 'Heat and damp', 'Take care']) {
         await page.getByRole('tab', { name: tab, exact: true }).click();
-        await page.screenshot({ path: `/tmp/breathe-${scheme}-${tab.split(' ')[0] ?? ''}.png` });
         const overflow = await page.evaluate(() => {
           const main = document.querySelector('main');
           return [
@@ -152,7 +151,6 @@ test.describe('Breathe', () => {
       }
     }
     await page.getByRole('radio', { name: 'Table' }).check({ force: true });
-    await page.screenshot({ path: '/tmp/breathe-table.png' });
     const { violations } = await new AxeBuilder({ page })
       .include('main')
       .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
