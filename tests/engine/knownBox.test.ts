@@ -7,6 +7,7 @@ import {
   waveBoxSound,
   type BoxResult,
   type VentBox,
+  type VentElement,
   type VentPath,
 } from '../../src/engine/openings/index.ts';
 import { box, path } from '../renderer/breathe/vents.ts';
@@ -39,7 +40,7 @@ describe('an evaluator that is told of solved boxes', () => {
     const other = { ...box, height: 0.2 };
     const both: VentPath = {
       ...path,
-      elements: path.elements.flatMap((element) =>
+      elements: path.elements.flatMap((element): VentElement[] =>
         element.kind === 'box' ? [element, { ...element, box: other }] : [element],
       ),
     };
