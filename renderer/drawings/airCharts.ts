@@ -28,8 +28,8 @@ export interface PlaneSeries {
   readonly label: string;
   readonly points: readonly (readonly [x: number, y: number])[];
   readonly dash?: string;
-  /** drawn in the accent: this limits you */
-  readonly limit?: boolean;
+  /** heavier than the others; the first one where none is said to be */
+  readonly bold?: boolean;
 }
 
 /** A level line across the chart. */

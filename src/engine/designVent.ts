@@ -2,6 +2,7 @@ import { pathLoss, pieceLosses } from './airflow/index.ts';
 import { overallReduction } from './breathe.ts';
 import { designGrid, designPath } from './designGrid.ts';
 import type { DesignBase, DesignCandidate } from './designGrid.ts';
+import { QUIET_SPEED } from './designTerms.ts';
 import { estimatedBoxSound, ventTransmission, withVents } from './openings/index.ts';
 import type { VentPath, VentPorts, VentSound } from './openings/index.ts';
 import { requirePositive } from './quantities/index.ts';
@@ -42,8 +43,6 @@ export interface DesignAnswer {
   readonly tried: { readonly all: number; readonly airy: number; readonly coarse: number; readonly fine: number };
 }
 
-/** Speeds that stay quiet, m/s. @source common practice: 2.5 in ducts */
-const QUIET = 2.5;
 /** An estimate, and a coarse solution, that miss by more than this are not followed, dB. @source engineering judgement */
 const HOPELESS = 3;
 const NEARLY = 0.3;
@@ -60,12 +59,18 @@ const DIAMETERS_TRIED = 2;
  * @param wish air, pressure, cost, wall
  * @param ports solves boxes finely and predicts casings
  * @param coarse solves boxes on a coarse grid
+ * @param onsolved told how many boxes have been solved by now
  * @returns the design, or the nearest to it
  * @throws RangeError for a flow, pressure or cost ≤ 0
  * @validity as ventTransmission; the bass below 100 Hz is not in the cost
  * @source search over a grid; the models are those of breathe
  */
-export const designVent = (wish: DesignWish, ports: VentPorts, coarse: VentPorts['boxSound']): DesignAnswer => {
+export const designVent = (
+  wish: DesignWish,
+  ports: VentPorts,
+  coarse: VentPorts['boxSound'],
+  onsolved: (boxes: number) => void = () => undefined,
+): DesignAnswer => {
   requirePositive('flow', wish.flow, 'm³/s');
   requirePositive('pressure', wish.mostLoss, 'Pa');
   requirePositive('cost', wish.mostCost, 'dB');
@@ -86,7 +91,7 @@ export const designVent = (wish: DesignWish, ports: VentPorts, coarse: VentPorts
       return speed !== null && (kind === 'duct' || kind === 'box') ? [speed] : [];
     });
     const speed = Math.max(...speeds);
-    return loss <= wish.mostLoss && speed <= QUIET ? [{ candidate, path, loss, speed }] : [];
+    return loss <= wish.mostLoss && speed <= QUIET_SPEED ? [{ candidate, path, loss, speed }] : [];
   });
   const diameters = [...new Set(carrying.map(({ candidate }) => candidate.diameter))].sort((a, b) => a - b);
   const airy = carrying.filter(({ candidate }) => diameters.indexOf(candidate.diameter) < DIAMETERS_TRIED);
@@ -109,10 +114,12 @@ export const designVent = (wish: DesignWish, ports: VentPorts, coarse: VentPorts
     if (rough.cost > wish.mostCost + HOPELESS) continue;
     tried.coarse += 1;
     const drafted = costWith(coarse);
+    onsolved(tried.coarse + tried.fine);
     if (nearest === null || drafted.cost < nearest.cost) nearest = drafted;
     if (drafted.cost > wish.mostCost + NEARLY) continue;
     tried.fine += 1;
     const design = costWith(ports.boxSound);
+    onsolved(tried.coarse + tried.fine);
     if (design.cost <= wish.mostCost) return { design, nearest: null, tried };
   }
   return { design: null, nearest: nearest ?? (promising && solved(promising)), tried };

@@ -118,6 +118,24 @@ test.describe('Breathe', () => {
     await expect(page.getByRole('progressbar', { name: /Fine solution/ })).toBeVisible();
   });
 
+  test('looks for the smallest box that would do, off the window’s thread, and can be stopped', async ({
+    app: { page },
+  }) => {
+    test.setTimeout(90_000);
+    await enter(page);
+    await page.getByRole('tab', { name: 'Sound' }).click();
+    const help = page.getByRole('region', { name: 'Which box would do?' });
+    await help.getByRole('button', { name: 'Look for it' }).click();
+    await help.getByRole('button', { name: 'Stop' }).click();
+    await expect(help.getByRole('table')).toBeHidden();
+    await help.getByLabel('May cost the wall').fill('20');
+    await help.getByLabel('May cost the wall').press('Enter');
+    await help.getByRole('button', { name: 'Look for it' }).click();
+    await expect(help.getByText(/^This one costs the wall/)).toBeVisible({ timeout: 60_000 });
+    await expect(help).toContainText('The bass below 100 Hz is not counted');
+    await expect(help.getByRole('row', { name: /^Box, inside .* mm × .* mm × .* mm/ })).toBeVisible();
+  });
+
   test('fits a 1280 x 800 window without scrolling the page and passes axe, light and dark', async ({
     app: { page },
   }) => {

@@ -17,6 +17,11 @@ const FAN_CURVE = [
   { flow_L_s: 100, pressure_Pa: 0 },
 ];
 
+/** Whether a fan still has the curve that a new one begins with. */
+export const illustrativeCurve = (curve: typeof FAN_CURVE): boolean =>
+  curve.length === FAN_CURVE.length &&
+  FAN_CURVE.every((it, i) => it.flow_L_s === curve[i]?.flow_L_s && it.pressure_Pa === curve[i].pressure_Pa);
+
 /** A box of three compartments, ducts in its ends, lined on the edges. */
 export const newBox = (section: SectionEntry, place: BoxEntry['place'] = 'inside'): BoxEntry => ({
   kind: 'box',

@@ -1,5 +1,6 @@
 import type { Handlers } from '../../contract/dispatcher.ts';
 import type { Result } from '../../contract/methods.ts';
+import { DESIGN_TERMS } from '../../engine/designTerms.ts';
 import { designVent, type DesignAnswer } from '../../engine/designVent.ts';
 import type { Evaluator } from '../../engine/evaluate.ts';
 import { solveBoxCoarse, solveBoxWhole, waveBoxSound } from '../../engine/openings/index.ts';
@@ -8,15 +9,6 @@ import { toBuild } from '../../project/toEngine.ts';
 import { checkedProject } from '../checkedProject.ts';
 
 type Design = Result<'designVents'>['designs'][number];
-
-/** Two boards of 18 mm. @source common practice: as heavy as the leaf it goes through */
-const CASING = { assembly: null, surfaceMass: 25 };
-/** Mineral wool for boxes, Pa·s/m². @source common practice: 10 to 20 kPa·s/m² */
-const AIRFLOW_RESISTIVITY = 10_000;
-/** What a vent may take of a small duct fan's pressure, Pa. @source common practice */
-const MOST_LOSS = 30;
-/** Of the wall, m. @source common practice */
-const WALL_DEPTH = 0.3;
 
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
@@ -67,10 +59,7 @@ export const designHandlers = (evaluator: Evaluator): Pick<Handlers, 'designVent
             count: task.count,
             wallR: wall.R,
             wallArea: wall.area,
-            wallDepth: WALL_DEPTH,
-            airflowResistivity: AIRFLOW_RESISTIVITY,
-            casing: CASING,
-            mostLoss: MOST_LOSS,
+            ...DESIGN_TERMS,
             mostCost,
           },
           { boxSound: (box) => waveBoxSound(box, solveBoxWhole), reduction: () => [] },

@@ -4,7 +4,7 @@ import type { VentElementEntry } from '../../../src/project/schema.ts';
 import { showFlow, showMinutes, showSpeed } from '../../../renderer/text/showFlow.ts';
 import { airVerdict, freshAirWords } from '../../../renderer/views/breathe/airWords.ts';
 import { partitionAdded } from '../../../renderer/views/breathe/boxEdits.ts';
-import { newBox, startElements, STARTS } from '../../../renderer/views/breathe/newVent.ts';
+import { illustrativeCurve, newBox, startElements, STARTS } from '../../../renderer/views/breathe/newVent.ts';
 import { notesOf, urgent } from '../../../renderer/views/breathe/noteKinds.ts';
 import { pieceRows, speedLabels } from '../../../renderer/views/breathe/pieceRows.ts';
 import { absences, plannedSession } from '../../../renderer/views/breathe/sessionEdits.ts';
@@ -48,6 +48,15 @@ const paths = (withFan: boolean): AirPath[] => [
   { id: 'in', name: 'In', direction: 'supply', elements: withFan ? [...elements, fan] : elements },
   { id: 'out', name: 'Out', direction: 'extract', elements },
 ];
+
+describe('the curve of a new fan', () => {
+  it('is called illustrative until a point of it is changed', () => {
+    const begun = startElements('boxes').flatMap((it) => (it.kind === 'fan' ? [it.curve] : []))[0] ?? [];
+    expect(illustrativeCurve(begun)).toBe(true);
+    expect(illustrativeCurve(begun.map((it, i) => (i === 1 ? { ...it, pressure_Pa: 150 } : it)))).toBe(false);
+    expect(illustrativeCurve(begun.slice(1))).toBe(false);
+  });
+});
 
 describe('the answer to how much fresh air', () => {
   it('names what is needed and what there is', () => {
