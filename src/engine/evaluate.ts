@@ -5,6 +5,7 @@ import { assemblyNotes, planOf, shellNotes } from './plan/index.ts';
 import type { PlanResult } from './plan/index.ts';
 import { solveBoxCoarse, solveBoxWhole, ventTransmission, waveBoxSound } from './openings/index.ts';
 import type { BoxResult, BoxSolver, BoxSound, VentBox, VentPath, VentPorts, VentSound } from './openings/index.ts';
+import { createMemory } from './quantities/index.ts';
 import type { Note } from './quantities/index.ts';
 import { evaluateShell, partTransmission } from './shell/index.ts';
 import type { Build, Part, PartSize, PartTransmission, ShellResult } from './shell/index.ts';
@@ -33,20 +34,6 @@ export type KnownBox = (box: VentBox) => BoxResult | null;
 /** Results kept, of each kind; a session of editing stays within it. */
 const KEPT = 800;
 
-/** Remembers results by what they were computed from; the longest unused is forgotten first. */
-const createMemory = <T>() => {
-  const kept = new Map<string, T>();
-  return (key: string, compute: () => T): T => {
-    const known = kept.get(key);
-    const result = known ?? compute();
-    kept.delete(key);
-    kept.set(key, result);
-    const oldest = kept.keys().next();
-    if (kept.size > KEPT && !oldest.done) kept.delete(oldest.value);
-    return result;
-  };
-};
-
 /** Grid of the solution that stands for a box, and how to come by it. */
 interface BoxWay {
   readonly grid: 'coarse' | 'fine';
@@ -61,14 +48,14 @@ interface BoxWay {
  */
 export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
   const predictor = createPredictor();
-  const predictions = createMemory<Prediction>();
-  const transmissions = createMemory<PartTransmission>();
-  const notes = createMemory<readonly Note[]>();
-  const boxes = createMemory<BoxSound>();
-  const vents = createMemory<VentSound>();
+  const predictions = createMemory<Prediction>(KEPT);
+  const transmissions = createMemory<PartTransmission>(KEPT);
+  const notes = createMemory<readonly Note[]>(KEPT);
+  const boxes = createMemory<BoxSound>(KEPT);
+  const vents = createMemory<VentSound>(KEPT);
 
   const predictAt = (assembly: Assembly, size: PartSize | null, resolution: Resolution): Prediction =>
-    predictions(JSON.stringify([resolution, size, assembly.layers]), () =>
+    predictions.recall(JSON.stringify([resolution, size, assembly.layers]), () =>
       predictor.predict(assembly, { resolution, ...(size && { size: [size.width, size.height] as const }) }),
     );
 
@@ -86,11 +73,11 @@ export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
 
   const boxAt = (box: VentBox, resolution: Resolution): BoxSound => {
     const { grid, solve } = wayOf(box, resolution);
-    return boxes(JSON.stringify([grid, box]), () => waveBoxSound(box, solve));
+    return boxes.recall(JSON.stringify([grid, box]), () => waveBoxSound(box, solve));
   };
 
   const ventAt = (path: VentPath, resolution: Resolution): VentSound =>
-    vents(JSON.stringify([resolution, path, gridsOf(path, resolution)]), () =>
+    vents.recall(JSON.stringify([resolution, path, gridsOf(path, resolution)]), () =>
       ventTransmission(path, {
         boxSound: (box) => boxAt(box, resolution),
         reduction: reductionAt(resolution),
@@ -104,17 +91,21 @@ export const createEvaluator = (knownBox?: KnownBox): Evaluator => {
     (resolution: Resolution) =>
     (part: Part): PartTransmission => {
       const grids = part.element.kind === 'path' ? gridsOf(part.element.path, resolution) : [];
-      return transmissions(JSON.stringify([resolution, part.element, part.width, part.height, part.area, grids]), () =>
-        partTransmission(
-          part,
-          (assembly, size) => predictAt(assembly, size, resolution),
-          (box) => boxAt(box, resolution),
-        ),
+      return transmissions.recall(
+        JSON.stringify([resolution, part.element, part.width, part.height, part.area, grids]),
+        () =>
+          partTransmission(
+            part,
+            (assembly, size) => predictAt(assembly, size, resolution),
+            (box) => boxAt(box, resolution),
+          ),
       );
     };
 
   const notesOn = (assembly: Assembly): readonly Note[] =>
-    notes(JSON.stringify(assembly.layers), () => assemblyNotes(assembly, (other) => predictAt(other, null, 'full')));
+    notes.recall(JSON.stringify(assembly.layers), () =>
+      assemblyNotes(assembly, (other) => predictAt(other, null, 'full')),
+    );
 
   // advice predicts alternatives, so it waits until nothing is being dragged
   return {

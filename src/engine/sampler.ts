@@ -1,3 +1,4 @@
+import { createMemory } from './quantities/index.ts';
 import { createPredictor } from './transmission/index.ts';
 import type { Prediction } from './transmission/index.ts';
 import { createUncertainty } from './uncertainty/index.ts';
@@ -13,15 +14,12 @@ const KEPT = 200;
  */
 export const createSampler = (): Uncertainty => {
   const predictor = createPredictor();
-  const kept = new Map<string, Prediction>();
+  const kept = createMemory<Prediction>(KEPT);
   return createUncertainty((assembly, { width, height }, resolution) => {
     const size: readonly [number, number] = [width, height];
     if (resolution === 'draft') return predictor.predict(assembly, { resolution, size });
-    const key = JSON.stringify([assembly.layers, size]);
-    const prediction = kept.get(key) ?? predictor.predict(assembly, { resolution, size });
-    kept.set(key, prediction);
-    const oldest = kept.keys().next();
-    if (kept.size > KEPT && !oldest.done) kept.delete(oldest.value);
-    return prediction;
+    return kept.recall(JSON.stringify([assembly.layers, size]), () =>
+      predictor.predict(assembly, { resolution, size }),
+    );
   });
 };

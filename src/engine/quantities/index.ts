@@ -14,3 +14,5 @@ export { octaveReduction, octaveShare } from './octaveBands.ts';
 export { BASS_BANDS, bassReduction } from './bassReduction.ts';
 export type { Section } from './section.ts';
 export { equivalentDiameter, hydraulicDiameter, sectionArea, sectionPerimeter } from './section.ts';
+export type { Memory } from './memory.ts';
+export { createMemory } from './memory.ts';

@@ -1,4 +1,4 @@
-import { THIRD_OCTAVES } from '../quantities/index.ts';
+import { THIRD_OCTAVES, createMemory } from '../quantities/index.ts';
 import { massAirMassResonances, structureOf, surfaceMass, totalThickness } from '../assembly/index.ts';
 import type { Assembly } from '../assembly/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
@@ -39,19 +39,6 @@ const KEPT_WINDOWS = 40;
 /** Make-ups whose angular fields are kept: 1.7 MB each at full resolution, and the sizes of one come one after another. */
 const KEPT_FIELDS = 4;
 
-/** Remembers by key; the longest unused is forgotten first. */
-const createShelf = <T>(most: number) => {
-  const kept = new Map<string, T>();
-  return (key: string, make: () => T): T => {
-    const value = kept.get(key) ?? make();
-    kept.delete(key);
-    kept.set(key, value);
-    const oldest = kept.keys().next();
-    if (kept.size > most && !oldest.done) kept.delete(oldest.value);
-    return value;
-  };
-};
-
 const pathSum = (result: FieldResult, b: number): number =>
   (result.cavity[b] ?? 0) + (result.resonant[b] ?? 0) + (result.links[b] ?? 0) + (result.perimeter[b] ?? 0);
 
@@ -82,13 +69,13 @@ const PATH_NAMES: Record<TransmissionPath['key'], string> = {
  * @source see Predictor.predict
  */
 export const createPredictor = (): Predictor => {
-  const grids = createShelf<AngleGrid>(8);
-  const windows = createShelf<WindowTable>(KEPT_WINDOWS);
-  const fields = createShelf<AngularField>(KEPT_FIELDS);
+  const grids = createMemory<AngleGrid>(8);
+  const windows = createMemory<WindowTable>(KEPT_WINDOWS);
+  const fields = createMemory<AngularField>(KEPT_FIELDS);
   const bessel = besselTable(SPLIT * 8.2);
-  const gridOf = (count: number): AngleGrid => grids(String(count), () => angleGrid(count));
+  const gridOf = (count: number): AngleGrid => grids.recall(String(count), () => angleGrid(count));
   const windowOf = (size: readonly [number, number], grid: AngleGrid): WindowTable =>
-    windows(`${size[0]} ${size[1]} ${grid.count}`, () => windowTable(size[0], size[1], grid, bessel));
+    windows.recall(`${size[0]} ${size[1]} ${grid.count}`, () => windowTable(size[0], size[1], grid, bessel));
 
   const predict = (assembly: Assembly, options: PredictOptions = {}): Prediction => {
     const structure = structureOf(assembly);
@@ -105,7 +92,7 @@ export const createPredictor = (): Predictor => {
       const key = JSON.stringify([part, assembly.layers, lines, angles]);
       return throughWindow(
         built,
-        fields(key, () => angularField(built, bands, lines, grid)),
+        fields.recall(key, () => angularField(built, bands, lines, grid)),
         window,
         size,
       );

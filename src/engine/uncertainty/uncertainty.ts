@@ -1,5 +1,5 @@
 import type { Assembly } from '../assembly/index.ts';
-import { THIRD_OCTAVES } from '../quantities/index.ts';
+import { createMemory, THIRD_OCTAVES } from '../quantities/index.ts';
 import type { Build, Part, PartSize, PartTransmission } from '../shell/index.ts';
 import { partTransmission } from '../shell/index.ts';
 import { laboratorySize } from '../transmission/index.ts';
@@ -85,17 +85,16 @@ const specimen = (assembly: Assembly): Part => {
  * @source ISO/IEC Guide 98-3/Suppl. 1:2008
  */
 export const createUncertainty = (predict: PredictSized): Uncertainty => {
-  const fitted = new Map<string, Surrogate>();
+  const fitted = createMemory<Surrogate>(KEPT);
 
   function* surrogateOf(part: Part, assembly: Assembly, workmanship: Workmanship): Generator<void, Surrogate> {
     const key = JSON.stringify([assembly.name, assembly.layers, workmanship.fixings, workmanship.damp]);
-    const known = fitted.get(key);
-    const surrogate =
-      known ?? (yield* fitSurrogate(assembly, workmanship, (other, resolution) => predict(other, part, resolution)));
-    fitted.delete(key);
-    fitted.set(key, surrogate);
-    const oldest = fitted.keys().next();
-    if (fitted.size > KEPT && !oldest.done) fitted.delete(oldest.value);
+    const known = fitted.find(key);
+    if (known) return known;
+    const surrogate = yield* fitSurrogate(assembly, workmanship, (other, resolution) =>
+      predict(other, part, resolution),
+    );
+    fitted.keep(key, surrogate);
     return surrogate;
   }
 

@@ -1,5 +1,5 @@
 import type { Spectrum, WorkingLine } from '../../engine/quantities/index.ts';
-import { toReduction, toTransmission } from '../../engine/quantities/index.ts';
+import { BASS_BANDS, bassReduction } from '../../engine/quantities/index.ts';
 import {
   adaptationTerm,
   bandValues,
@@ -85,16 +85,14 @@ export const outdoorFigure = (curve: Spectrum): Figured => {
   return { value: `OITC ${OITC}`, lines: [line] };
 };
 
-const BASS: readonly number[] = [50, 63, 80, 100];
-
 export const bassFigure = (curve: Spectrum): Figured => {
-  const R = bandValues(curve, BASS);
+  const R = bandValues(curve, BASS_BANDS);
   if (R === null) return NOT_RATED;
-  const mean = toReduction(R.reduce((sum, value) => sum + toTransmission(value), 0) / BASS.length);
+  const mean = bassReduction(curve);
   const line: WorkingLine = {
     what: 'The energy that gets through in the four bands of kick and bass, averaged; the weakest band weighs most.',
     equation: 'R_bass = −10 lg (¼ Σ 10^(−Rᵢ/10)), i = 50, 63, 80, 100 Hz',
-    numbers: `${R.map((value, i) => `${BASS[i]} Hz ${figure(value)}`).join(', ')} give ${figure(mean)} dB`,
+    numbers: `${R.map((value, i) => `${BASS_BANDS[i]} Hz ${figure(value)}`).join(', ')} give ${figure(mean)} dB`,
     source: 'engineering judgement: bands below the range of the ratings, where music is heard through walls',
   };
   return { value: `${figure(mean)} dB from 50 to 100 Hz`, lines: [line] };

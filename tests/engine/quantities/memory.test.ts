@@ -1,0 +1,20 @@
+import { describe, expect, it } from 'vitest';
+import { createMemory } from '../../../src/engine/quantities/index.ts';
+
+describe('a memory', () => {
+  it('computes once what is asked for again', () => {
+    const memory = createMemory<number>(2);
+    let computed = 0;
+    const ask = () => memory.recall('a', () => (computed += 1));
+    expect([ask(), ask(), ask()]).toEqual([1, 1, 1]);
+  });
+
+  it('forgets the longest unused result first', () => {
+    const memory = createMemory<string>(2);
+    memory.keep('a', 'A');
+    memory.keep('b', 'B');
+    expect(memory.find('a')).toBe('A');
+    memory.keep('c', 'C');
+    expect([memory.find('a'), memory.find('b'), memory.find('c')]).toEqual(['A', undefined, 'C']);
+  });
+});
