@@ -1,7 +1,8 @@
-import { app } from 'electron';
+import { app, dialog } from 'electron';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { createHost } from '../src/host/createHost.ts';
+import { makeDataFolder } from '../src/host/dataFolder.ts';
 import { answerCalls } from './ipc.ts';
 import { setMenu } from './menu.ts';
 import { START_PAGE } from './origin.ts';
@@ -16,19 +17,26 @@ export interface Places {
   readonly data: string;
 }
 
-/** Electron's own files and its lock go beside the projects; a folder that cannot be made leaves them where they were. */
-const keepOwnFilesIn = (folder: string): void => {
+/** Makes the folder of the projects with Electron's own files and its lock in it. @returns whether there is one now */
+const hasFolder = (data: string): boolean => {
   try {
-    mkdirSync(folder, { recursive: true });
-    app.setPath('userData', folder);
+    makeDataFolder(data);
+    const own = join(data, 'window');
+    mkdirSync(own, { recursive: true });
+    app.setPath('userData', own);
+    return true;
   } catch (fault) {
-    console.error(`${folder} cannot be used: ${fault instanceof Error ? fault.message : String(fault)}`);
+    dialog.showErrorBox('Lullwright cannot start', fault instanceof Error ? fault.message : String(fault));
+    return false;
   }
 };
 
 /** One running instance with one window; a second start brings the first window forward. */
 export const startApp = async ({ pages, preload, data }: Places): Promise<void> => {
-  keepOwnFilesIn(join(data, 'window'));
+  if (!hasFolder(data)) {
+    app.exit(1);
+    return;
+  }
   if (!app.requestSingleInstanceLock()) {
     app.quit();
     return;

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { dataFolder } from '../../src/host/dataFolder.ts';
+import { dataFolder, makeDataFolder } from '../../src/host/dataFolder.ts';
 import { openAppWindow } from './appWindow.ts';
 import { buildApp } from './buildApp.ts';
 import { findRuntime } from './electronRuntime.ts';
@@ -72,11 +72,17 @@ const runInBrowser = async (data: string): Promise<void> => {
   endAll();
 };
 
+const data = dataFolder();
+try {
+  makeDataFolder(data);
+} catch (fault) {
+  console.error(fault instanceof Error ? fault.message : String(fault));
+  process.exit(1);
+}
 if (!isFresh()) {
   console.log('Building Lullwright (a few seconds, only after a change)…');
   await buildApp();
 }
-const data = dataFolder();
 const runtime = hasScreen() ? await findRuntime(data) : null;
 let carried = false;
 if (runtime?.executable) {

@@ -1,8 +1,8 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createHost } from '../createHost.ts';
-import { dataFolder } from '../dataFolder.ts';
+import { dataFolder, makeDataFolder } from '../dataFolder.ts';
 import { createLoopback } from './createLoopback.ts';
 
 /** The port of the last run: the same page address lets the browser keep theme, units and the like. */
@@ -16,12 +16,17 @@ const lastPort = (file: string): number => {
 };
 
 const folder = dataFolder();
+try {
+  makeDataFolder(folder);
+} catch (fault) {
+  console.error(fault instanceof Error ? fault.message : String(fault));
+  process.exit(1);
+}
 const portFile = join(folder, 'port');
 const pages = fileURLToPath(new URL('../renderer', import.meta.url));
 const host = createHost({ folder, pages, runtime: `browser window, Node ${process.versions.node}` });
 const loopback = await createLoopback(host, lastPort(portFile));
 try {
-  mkdirSync(folder, { recursive: true });
   writeFileSync(portFile, String(loopback.port));
 } catch {
   // A read-only folder is reported by the store; the port is a convenience only.

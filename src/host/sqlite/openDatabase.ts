@@ -1,7 +1,8 @@
 import Database from 'better-sqlite3';
-import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { StoreRefusal } from '../../service/ports.ts';
+import { makeFolder } from '../makeFolder.ts';
 import { migrations } from './migrations.ts';
 import { refusal, toStoreRefusal } from './storeRefusal.ts';
 
@@ -50,7 +51,7 @@ const openForReading = (file: string): Database.Database | null => {
 };
 
 const openForWriting = (file: string): Database.Database => {
-  mkdirSync(dirname(file), { recursive: true });
+  makeFolder(dirname(file));
   const database = new Database(file, { timeout: PATIENCE });
   try {
     requireKnown(layoutOf(database), file);

@@ -26,6 +26,8 @@ export const createFakeElectron = () => {
     saveDialog: vi.fn(),
     printToPDF: vi.fn(),
     messageBox: vi.fn(),
+    errorBox: vi.fn(),
+    exits: [] as number[],
     focused: 0,
   };
   class BrowserWindow {
@@ -60,6 +62,7 @@ export const createFakeElectron = () => {
       requestSingleInstanceLock: () => record.locked,
       setPath: () => undefined,
       quit: () => (record.quits += 1),
+      exit: (code: number) => record.exits.push(code),
       whenReady: () => {
         record.ready = true;
         return Promise.resolve();
@@ -83,7 +86,11 @@ export const createFakeElectron = () => {
         setPermissionCheckHandler: (handler: typeof record.permissionCheck) => (record.permissionCheck = handler),
       },
     },
-    dialog: { showSaveDialog: record.saveDialog, showMessageBoxSync: record.messageBox },
+    dialog: {
+      showSaveDialog: record.saveDialog,
+      showMessageBoxSync: record.messageBox,
+      showErrorBox: record.errorBox,
+    },
     Menu: {
       buildFromTemplate: (template: unknown[]) => template,
       setApplicationMenu: (menu: unknown[]) => (record.menu = menu),

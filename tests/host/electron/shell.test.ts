@@ -158,6 +158,14 @@ describe('Electron shell', () => {
     expect(record.invoked).toEqual([[CALL_CHANNEL, { method: 'print', params: { fileName: 'report' } }]]);
   });
 
+  it('opens no window where its folder cannot be made, and says which', async () => {
+    const data = join(folder, 'secret.txt', 'data');
+    await startApp({ pages, preload: '', data });
+    expect(record.errorBox.mock.lastCall?.[1]).toContain(data);
+    expect(record.exits).toEqual([1]);
+    expect(record.loaded).toHaveLength(1);
+  });
+
   it('brings the running window forward instead of starting twice', async () => {
     record.appEvents.get('second-instance')?.();
     expect(record.focused).toBe(1);
