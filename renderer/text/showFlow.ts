@@ -8,9 +8,11 @@ const figures = (value: number): string => {
   return String(rounded).replace('-', '\u2212');
 };
 
-/** A flow of air, without its unit. @param flow m³/s */
-export const flowFigure = (flow: number, units: LengthUnits): string =>
-  figures(flow * (units === 'imperial' ? CUBIC_FEET : 1000));
+/** A flow of air in the unit of the window. @param flow m³/s */
+export const flowIn = (flow: number, units: LengthUnits): number => flow * (units === 'imperial' ? CUBIC_FEET : 1000);
+
+/** A flow of air as printed, without its unit. @param flow m³/s */
+export const flowFigure = (flow: number, units: LengthUnits): string => figures(flowIn(flow, units));
 
 export const flowUnit = (units: LengthUnits): string => (units === 'imperial' ? 'cfm' : 'L/s');
 
