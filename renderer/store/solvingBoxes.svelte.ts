@@ -54,10 +54,18 @@ export class SolvingBoxes {
 
   /** The project on screen has changed: what is no longer in it is dropped, what is new waits until it is calm. */
   follow(project: Project | null): void {
-    this.#wanted = project ? boxesOf(project) : [];
-    if (this.inWork && !this.#wanted.some(({ box }) => boxKey(box) === this.inWork?.key)) this.#abort();
+    const look = (): void => {
+      this.#wanted = project ? boxesOf(project) : [];
+    };
+    if (this.#running) {
+      look();
+      if (!this.#wanted.some(({ box }) => boxKey(box) === this.inWork?.key)) this.#abort();
+    }
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.#next(), CALM);
+    this.#timer = setTimeout(() => {
+      look();
+      void this.#next();
+    }, CALM);
   }
 
   stop(): void {
@@ -69,8 +77,8 @@ export class SolvingBoxes {
     void this.#next();
   }
 
-  /** Sound pressure in a box. @param fine on the grid of 10 mm, otherwise 20 mm */
-  field(box: VentBox, frequency: number, fine: boolean): Promise<BoxField> {
+  /** Sound pressure in a box; null where a later ask came before it was begun. @param fine on 10 mm, otherwise 20 mm */
+  field(box: VentBox, frequency: number, fine: boolean): Promise<BoxField | null> {
     return this.#ask().field(box, frequency, fine ? 0.01 : 0.02, 0);
   }
 

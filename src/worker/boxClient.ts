@@ -1,4 +1,5 @@
 import type { BoxBand, BoxField, BoxResult, VentBox } from '../engine/openings/index.ts';
+import { latestOnly } from './latestOnly.ts';
 import type { BoxGrid, BoxNews, BoxProgress, BoxRequest } from './boxProtocol.ts';
 
 /** As much of a Worker as the client needs. */
@@ -17,7 +18,8 @@ export interface BoxSolving {
 
 export interface BoxClient {
   solve(box: VentBox, grid: BoxGrid, onprogress: (progress: BoxProgress) => void): BoxSolving;
-  field(box: VentBox, frequency: number, cellSize: number, from: 0 | 1): Promise<BoxField>;
+  /** The pressure; null where a later ask has taken this one's place. Rejects with a sentence */
+  field(box: VentBox, frequency: number, cellSize: number, from: 0 | 1): Promise<BoxField | null>;
 }
 
 interface Waiting {
@@ -36,8 +38,9 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
     if (waiting.get(data.sequence)?.news(data)) waiting.delete(data.sequence);
   };
   worker.onerror = () => {
-    for (const { fail } of waiting.values()) fail(new Error(BROKEN));
+    const asked = [...waiting.values()];
     waiting.clear();
+    for (const { fail } of asked) fail(new Error(BROKEN));
   };
 
   return {
@@ -61,7 +64,7 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
       });
       return { answer, cancel: () => worker.postMessage({ kind: 'cancel', sequence }) };
     },
-    field: (box, frequency, cellSize, from) => {
+    field: latestOnly((box: VentBox, frequency: number, cellSize: number, from: 0 | 1) => {
       const sequence = (state.sequence += 1);
       return new Promise<BoxField>((resolve, reject) => {
         const news = (it: BoxNews): boolean => {
@@ -72,6 +75,6 @@ export const createBoxClient = (worker: BoxPort): BoxClient => {
         waiting.set(sequence, { news, fail: reject });
         worker.postMessage({ kind: 'field', sequence, box, frequency, cellSize, from });
       });
-    },
+    }),
   };
 };
