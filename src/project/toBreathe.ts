@@ -49,7 +49,8 @@ export const toAirPlan = (project: Project): AirPlan | null => {
   const volume = roomVolume(project);
   if (volume === null) return null;
   const air: AirEntry = project.air ?? {};
-  const value = <K extends keyof typeof AIR_DEFAULTS>(key: K): number => air[key] ?? AIR_DEFAULTS[key];
+  type Measure = Exclude<keyof typeof AIR_DEFAULTS, 'wind_on'>;
+  const value = (key: Measure): number => air[key] ?? AIR_DEFAULTS[key];
   const door = project.surfaces.flatMap(({ openings }) => openings ?? []).find(({ kind }) => kind === 'door');
   return {
     volume,
@@ -68,6 +69,9 @@ export const toAirPlan = (project: Project): AirPlan | null => {
     indoorTemperature: value('room_C'),
     outdoorTemperature: value('outdoor_C'),
     outdoorHumidity: value('outdoor_humidity_percent'),
+    heightBetween: value('height_between_vents_m'),
+    wind: value('wind_m_s'),
+    windOn: air.wind_on ?? AIR_DEFAULTS.wind_on,
     equipment: value('equipment_W'),
     mostRise: value('most_rise_K'),
     door: door && 'width_m' in door ? { width: door.width_m, height: door.height_m } : null,

@@ -1,6 +1,6 @@
 import type { Note, NoteFigure } from '../quantities/index.ts';
 import type { AirPlan } from './airPlan.ts';
-import type { AirResult } from './airResult.ts';
+import type { AirResult, AirScenario } from './airResult.ts';
 import { hasFan } from './pathLoss.ts';
 import type { AirPath } from './pathLoss.ts';
 import { speedNotes } from './speedNotes.ts';
@@ -52,6 +52,30 @@ const tooLittle: Advice = (_plan, paths, air) => {
   ];
 };
 
+/** Weather moves less than this as good as nothing, m³/s. */
+const BREATH = 5e-4;
+
+const fanMustRun = ({ still }: Judged, { timeTo1500, timeTo5000 }: AirScenario): Note => {
+  const poor =
+    timeTo1500 === null
+      ? ''
+      : `With the fan off and the door closed the air is poor after ${minutes(timeTo1500)} (1500 ppm CO2)${timeTo5000 === null ? '' : `, and past the limit for a day's work after ${minutes(timeTo5000)} (5000 ppm)`}. `;
+  const weather =
+    still.outdoorAir > BREATH
+      ? `Warmth and wind are reckoned to move ${litres(still.outdoorAir)} through the standing fan; on a still or mild day they move nothing. `
+      : '';
+  return {
+    code: 'fan-must-run',
+    severity: 'caution',
+    sentence: `${poor}${weather}The fan must run while anyone is in the room; hang up a CO2 monitor with an infrared sensor.`,
+    figures: [
+      ...(timeTo1500 === null ? [] : [figure('Until 1500 ppm', timeTo1500 / 60, 'min')]),
+      ...(still.outdoorAir > BREATH ? [figure('Fan off', still.outdoorAir * LITRES, 'L/s')] : []),
+    ],
+    about: {},
+  };
+};
+
 const carbonDioxide: Advice = (plan, _paths, air) => {
   const planned = air.scenarios.find(({ key }) => key === 'planned');
   const off = air.scenarios.find(({ key }) => key === 'fan-off');
@@ -67,14 +91,8 @@ const carbonDioxide: Advice = (plan, _paths, air) => {
       ],
       about: {},
     });
-  if (off && off.timeTo1500 !== null && air.people > 0)
-    notes.push({
-      code: 'fan-must-run',
-      severity: 'caution',
-      sentence: `With the fan off and the door closed the air is poor after ${minutes(off.timeTo1500)} (1500 ppm CO2)${off.timeTo5000 === null ? '' : `, and past the limit for a day's work after ${minutes(off.timeTo5000)} (5000 ppm)`}. The fan must run while anyone is in the room; hang up a CO2 monitor with an infrared sensor.`,
-      figures: [figure('Until 1500 ppm', off.timeTo1500 / 60, 'min')],
-      about: {},
-    });
+  if (off && air.people > 0 && (off.timeTo1500 !== null || air.still.outdoorAir > BREATH))
+    notes.push(fanMustRun(air, off));
   return notes;
 };
 

@@ -1,3 +1,4 @@
+import type { Weather } from './naturalDraught.ts';
 import type { PeopleGroup } from './people.ts';
 
 /** A stretch of a session. */
@@ -12,7 +13,7 @@ export interface SessionStep {
 }
 
 /** Everything about the room that its air depends on, besides the vents. SI; temperatures in °C. */
-export interface AirPlan {
+export interface AirPlan extends Weather {
   /** m³, > 0 */
   readonly volume: number;
   /** m², > 0 */
@@ -27,8 +28,6 @@ export interface AirPlan {
   readonly perPerson: number;
   /** air changes per hour at 50 Pa; 0 for a sealed shell */
   readonly changesAt50: number;
-  readonly indoorTemperature: number;
-  readonly outdoorTemperature: number;
   /** % */
   readonly outdoorHumidity: number;
   /** heat of amplifiers, lamps and the like, W */

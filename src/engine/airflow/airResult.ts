@@ -34,6 +34,10 @@ export interface AirResult {
   /** fans running, door closed */
   readonly point: OperatingPoint;
   readonly paths: readonly PathFlow[];
+  /** fans standing, door closed: what warmth and wind alone move */
+  readonly still: OperatingPoint;
+  /** from mouth to mouth: pressure by which warm air rises, and of the wind towards the used air's side, Pa */
+  readonly draught: { readonly stack: number; readonly wind: number };
   /** m³/s: what is planned per person, the least by standard, and what holds the CO2 target for good */
   readonly planned: number;
   readonly least: number;

@@ -5,6 +5,7 @@ import { carbonDioxideCourse, requiredFlow, timeToReach } from './carbonDioxide.
 import { CARBON_DIOXIDE_LEVELS, leastFreshAir } from './freshAir.ts';
 import { coolingFlow, temperatureRise } from './heat.ts';
 import { moistureOf, roomMoisture } from './moisture.ts';
+import { outerPressures, stackPressure } from './naturalDraught.ts';
 import { openDoorExchange } from './openDoor.ts';
 import { leakageOf, operatingPoint } from './operatingPoint.ts';
 import { pathFanPressure, pieceLosses } from './pathLoss.ts';
@@ -29,7 +30,12 @@ const pathAt = (path: AirPath, flow: number): PathFlow => {
 const flowOf = (plan: AirPlan, paths: readonly AirPath[], { fan, door }: SessionStep): number => {
   const opened = door === 'open' ? plan.door : null;
   const area = opened ? opened.width * opened.height : 0;
-  const { outdoorAir } = operatingPoint(paths, leakageOf(plan.changesAt50, plan.volume, area), fan);
+  const { outdoorAir } = operatingPoint(
+    paths,
+    leakageOf(plan.changesAt50, plan.volume, area),
+    fan,
+    outerPressures(plan),
+  );
   if (opened === null) return outdoorAir;
   const { indoorTemperature, outdoorTemperature } = plan;
   return outdoorAir + openDoorExchange(opened.width, opened.height, indoorTemperature, outdoorTemperature);
@@ -73,12 +79,15 @@ const scenario = (
  * @param paths its vents
  * @returns all of it in SI
  * @throws RangeError for a volume ≤ 0 or a fan curve that is none
- * @validity air mixed throughout; no wind; no heat through walls
+ * @validity air mixed throughout; steady wind; no heat through walls; a standing fan as an open piece of duct
  * @source as carbonDioxide, operatingPoint, heat and moisture
  */
 export const evaluateAir = (plan: AirPlan, paths: readonly AirPath[]): AirResult => {
   const people = headCount(plan.people);
-  const point = operatingPoint(paths, leakageOf(plan.changesAt50, plan.volume), true);
+  const leakage = leakageOf(plan.changesAt50, plan.volume);
+  const outer = outerPressures(plan);
+  const stack = stackPressure(plan.heightBetween, plan.indoorTemperature, plan.outdoorTemperature);
+  const point = operatingPoint(paths, leakage, true, outer);
   const { sensible, latent } = heatOf(plan.people, plan.indoorTemperature);
   const flowing = point.outdoorAir > STILL;
   const total = sensible + plan.equipment;
@@ -87,6 +96,8 @@ export const evaluateAir = (plan: AirPlan, paths: readonly AirPath[]): AirResult
     people,
     point,
     paths: paths.map((path) => pathAt(path, point.flows[path.id] ?? 0)),
+    still: operatingPoint(paths, leakage, false, outer),
+    draught: { stack, wind: outer.supply - outer.extract - stack },
     planned: people * plan.perPerson,
     least: leastFreshAir(people, plan.floor),
     forTarget: requiredFlow(carbonDioxideOf(plan.people), plan.target, plan.outdoor),

@@ -1,4 +1,6 @@
 import { AIR_MASS_DENSITY } from './air.ts';
+import { NO_DRAUGHT } from './naturalDraught.ts';
+import type { OuterPressures } from './naturalDraught.ts';
 import { hasFan, pathFanPressure, pathLoss } from './pathLoss.ts';
 import type { AirPath } from './pathLoss.ts';
 
@@ -30,7 +32,7 @@ export const LEAK_EXPONENT = 0.65;
 /** Beyond any fan of such a room, Pa and m³/s. */
 const MOST_PRESSURE = 5000;
 const MOST_FLOW = 5;
-const STEPS = 80;
+const STEPS = 56;
 
 /** Where a falling function crosses zero. */
 const root = (falling: (x: number) => number, low: number, high: number): number => {
@@ -78,26 +80,35 @@ const leakFlow = ({ coefficient, exponent, openArea }: Leakage, pressure: number
 };
 
 /**
- * Where the vents, the leaks and the fans of a room are in balance: what comes in goes out.
+ * Where the vents, the leaks, the fans and the weather of a room are in balance: what comes in goes out.
  * @param paths supply and extract
- * @param leakage of the room
+ * @param leakage of the room, halfway between the heights of the vents and facing no wind more than the other
  * @param running whether fans run
+ * @param outer pressure outdoors at the mouths of the vents
  * @returns room pressure and flows
- * @validity no wind and no buoyancy; neighbouring rooms at outdoor pressure
+ * @validity neighbouring rooms at outdoor pressure
  * @source continuity; Darcy-Weisbach, orifice and power-law leakage
  */
-export const operatingPoint = (paths: readonly AirPath[], leakage: Leakage, running: boolean): OperatingPoint => {
-  const still = !running || !paths.some(hasFan);
-  const flowAt = (path: AirPath, pressure: number): number =>
-    pathFlow(path, path.direction === 'supply' ? -pressure : pressure, running);
+export const operatingPoint = (
+  paths: readonly AirPath[],
+  leakage: Leakage,
+  running: boolean,
+  outer: OuterPressures = NO_DRAUGHT,
+): OperatingPoint => {
+  const driven = outer.supply !== 0 || outer.extract !== 0 || (running && paths.some(hasFan));
+  const flowAt = (path: AirPath, pressure: number): number => {
+    const inwards = outer[path.direction] - pressure;
+    return pathFlow(path, path.direction === 'supply' ? inwards : -inwards, running);
+  };
+  const leakAt = (pressure: number): number => leakFlow(leakage, pressure - (outer.supply + outer.extract) / 2);
   const balance = (pressure: number): number =>
     paths.reduce(
       (sum, path) => sum + (path.direction === 'supply' ? 1 : -1) * flowAt(path, pressure),
-      -leakFlow(leakage, pressure),
+      -leakAt(pressure),
     );
-  const pressure = still ? 0 : root(balance, -MOST_PRESSURE, MOST_PRESSURE);
-  const flows = Object.fromEntries(paths.map((path) => [path.id, still ? 0 : flowAt(path, pressure)]));
-  const leak = leakFlow(leakage, pressure);
+  const pressure = driven ? root(balance, -MOST_PRESSURE, MOST_PRESSURE) : 0;
+  const flows = Object.fromEntries(paths.map((path) => [path.id, driven ? flowAt(path, pressure) : 0]));
+  const leak = driven ? leakAt(pressure) : 0;
   const inward = paths.reduce(
     (sum, path) => {
       const flow = flows[path.id] ?? 0;
