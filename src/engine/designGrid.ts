@@ -1,38 +1,58 @@
-import type { VentBox, VentElement, VentPath, VentWall } from './openings/index.ts';
+import type { VentBox, VentWall } from './openings/index.ts';
 import type { Section } from './quantities/index.ts';
 
-/** What every candidate of a vent shares. */
-export interface DesignBase {
-  readonly direction: 'supply' | 'extract';
-  /** clear thickness of the wall, m */
-  readonly wallDepth: number;
-  /** Pa·s/m² */
-  readonly airflowResistivity: number;
-  readonly casing: VentWall;
+/** What the walls of a box may be made of. */
+export interface DesignCasing {
+  readonly key: string;
+  readonly wall: VentWall;
+  /** m */
+  readonly thickness: number;
 }
 
-/** A box with its duct, and how much room it takes. */
+/** A way to build a vent: its boxes alike, one in the room and, where there are two, the other outside. */
 export interface DesignCandidate {
   /** of the duct, m */
   readonly diameter: number;
+  /** inside of each box */
   readonly box: VentBox;
-  /** inside, m³ */
+  readonly boxes: 1 | 2;
+  /** of a lined duct behind the box in the room, m; 0: none */
+  readonly linedDuct: number;
+  readonly casing: DesignCasing;
+  /** room that boxes and lined duct take, boards and all, m³ */
   readonly volume: number;
 }
 
-/** Sizes that are tried. @source common practice: ducts as sold, boxes that two people can lift */
-const DIAMETERS: readonly number[] = [0.1, 0.125, 0.15, 0.2, 0.25];
-const LENGTHS: readonly number[] = [0.5, 0.8, 1.2, 1.6];
-const WIDTHS: readonly number[] = [0.35, 0.5];
-const LININGS: readonly number[] = [0.025, 0.05];
-const PARTITIONS: readonly number[] = [1, 2, 3];
+/** Sizes to choose among, m. */
+export interface DesignSizes {
+  readonly diameters: readonly number[];
+  readonly lengths: readonly number[];
+  readonly widths: readonly number[];
+  readonly linings: readonly number[];
+  readonly partitions: readonly number[];
+  readonly linedDucts: readonly number[];
+}
+
+/** @source common practice: ducts as sold, slabs of wool as sold or halved, boxes that two people can lift */
+export const DESIGN_SIZES: DesignSizes = {
+  diameters: [0.1, 0.125, 0.15, 0.2, 0.25],
+  lengths: [0.5, 0.8, 1.2, 1.6],
+  widths: [0.35, 0.5, 0.7],
+  linings: [0.025, 0.05, 0.1],
+  partitions: [1, 2, 3],
+  linedDucts: [0, 1],
+};
+
+/** Absorber round a lined duct, m. @source common practice */
+export const DUCT_LINING = 0.1;
 const PARTITION_THICKNESS = 0.012;
 /** Least clear way in a box, m: narrower ones whistle and clog. @source engineering judgement */
 const NARROWEST = 0.06;
-/** Free share of the grilles, and their size against the duct, so that the air slows down. */
-const GRILLE = { freeShare: 0.7, larger: 1.5 } as const;
 
 const round = (diameter: number): Section => ({ shape: 'round', diameter });
+
+/** To the millimetre: what a builder can cut, and what a document keeps. */
+const cut = (length: number): number => Math.round(length * 1000) / 1000;
 
 /** A box whose gaps are as wide as its duct is high; null where the parts do not fit. */
 const boxOf = (
@@ -43,20 +63,20 @@ const boxOf = (
   count: number,
   airflowResistivity: number,
 ): VentBox | null => {
-  const height = Math.max(0.15, diameter + 0.03);
-  const gap = Math.max(NARROWEST, ((Math.PI / 4) * diameter ** 2) / height, diameter * 0.9);
+  const height = cut(Math.max(0.15, diameter + 0.03));
+  const strip = ((Math.PI / 4) * diameter ** 2) / height;
+  const gap = cut(Math.max(NARROWEST, strip, diameter * 0.9));
   const compartment = (length - count * PARTITION_THICKNESS) / (count + 1);
   const clear = compartment - 2 * thickness;
   const across = width - 2 * thickness;
-  const strip = ((Math.PI / 4) * diameter ** 2) / height;
   if (clear < Math.max(NARROWEST, gap * 0.8) || across - gap < 0.05 || strip > across) return null;
   const partitions = Array.from({ length: count }, (_, i) => ({
-    at: (i + 1) * compartment + i * PARTITION_THICKNESS,
+    at: cut((i + 1) * compartment + i * PARTITION_THICKNESS),
     thickness: PARTITION_THICKNESS,
     gap,
     side: i % 2 === 0 ? ('N' as const) : ('S' as const),
   }));
-  const port = (side: 'W' | 'E') => ({ side, at: width / 2, across: 0, section: round(diameter) });
+  const port = (side: 'W' | 'E') => ({ side, at: cut(width / 2), across: 0, section: round(diameter) });
   return {
     length,
     width,
@@ -67,49 +87,48 @@ const boxOf = (
   };
 };
 
-/** Every box of the grid that can be built, the smallest first. @param airflowResistivity of the lining, Pa·s/m² */
-export const designGrid = (airflowResistivity: number): readonly DesignCandidate[] =>
-  DIAMETERS.flatMap((diameter) =>
-    LENGTHS.flatMap((length) =>
-      WIDTHS.flatMap((width) =>
-        LININGS.flatMap((thickness) =>
-          PARTITIONS.flatMap((count): DesignCandidate[] => {
+/** Every box of these sizes that can be built. @param airflowResistivity of the lining, Pa·s/m² */
+export const designBoxes = (airflowResistivity: number, sizes: DesignSizes = DESIGN_SIZES): readonly VentBox[] =>
+  sizes.diameters.flatMap((diameter) =>
+    sizes.lengths.flatMap((length) =>
+      sizes.widths.flatMap((width) =>
+        sizes.linings.flatMap((thickness) =>
+          sizes.partitions.flatMap((count): VentBox[] => {
             const box = boxOf(diameter, length, width, thickness, count, airflowResistivity);
-            return box ? [{ diameter, box, volume: length * width * box.height }] : [];
+            return box ? [box] : [];
           }),
         ),
       ),
     ),
-  ).sort((one, other) => one.volume - other.volume);
+  );
 
-/** Grille, box in the room, duct through the wall, and a grille outside. */
-export const designPath = ({ diameter, box }: DesignCandidate, base: DesignBase): VentPath => {
-  const grille = (name: string): VentElement => ({
-    kind: 'grille',
-    name,
-    section: round(diameter * GRILLE.larger),
-    freeShare: GRILLE.freeShare,
-  });
-  const duct: VentElement = {
-    kind: 'duct',
-    name: 'Duct through the wall',
-    section: round(diameter),
-    length: base.wallDepth,
-    roughness: 1e-4,
-    lossFactor: 1,
-    lining: null,
-    place: 'wall',
-    wall: { assembly: null, surfaceMass: 4 },
-  };
-  return {
-    id: 'design',
-    name: 'Vent',
-    direction: base.direction,
-    elements: [
-      grille('Grille in the room'),
-      { kind: 'box', name: 'Baffle box', box, place: 'inside', casing: base.casing },
-      duct,
-      grille('Grille outside'),
-    ],
-  };
-};
+const outside = ({ length, width, height }: VentBox, boards: number): number =>
+  (length + 2 * boards) * (width + 2 * boards) * (height + 2 * boards);
+
+/**
+ * Every way to build a vent of these boxes, the one that takes least room first.
+ * @param airflowResistivity of the linings, Pa·s/m²
+ * @param casings what the boxes may be built of, the lightest first
+ */
+export const designGrid = (
+  airflowResistivity: number,
+  casings: readonly DesignCasing[],
+  sizes: DesignSizes = DESIGN_SIZES,
+): readonly DesignCandidate[] =>
+  designBoxes(airflowResistivity, sizes)
+    .flatMap((box) =>
+      casings.flatMap((casing) =>
+        sizes.linedDucts.flatMap((linedDuct) =>
+          ([1, 2] as const).map((boxes): DesignCandidate => {
+            const { section } = box.ports[0];
+            const diameter = section.shape === 'round' ? section.diameter : section.width;
+            const duct = linedDuct * (diameter + 2 * DUCT_LINING + 2 * casing.thickness) ** 2;
+            return { diameter, box, boxes, linedDuct, casing, volume: boxes * outside(box, casing.thickness) + duct };
+          }),
+        ),
+      ),
+    )
+    .sort((one, other) => one.volume - other.volume);
+
+/** What a candidate is but for its boards. */
+export const shapeOf = ({ box, boxes, linedDuct }: DesignCandidate): string => JSON.stringify([box, boxes, linedDuct]);

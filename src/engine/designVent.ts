@@ -1,27 +1,23 @@
-import { pathLoss, pieceLosses } from './airflow/index.ts';
-import { overallReduction } from './breathe.ts';
-import { designGrid, designPath } from './designGrid.ts';
-import type { DesignBase, DesignCandidate } from './designGrid.ts';
-import { QUIET_SPEED } from './designTerms.ts';
-import { estimatedBoxSound, ventTransmission, withVents } from './openings/index.ts';
-import type { VentPath, VentPorts, VentSound } from './openings/index.ts';
-import { requirePositive } from './quantities/index.ts';
+import { carrying, type DesignSpace } from './designAir.ts';
+import { createDraftBoxes } from './designDraft.ts';
+import type { DesignCandidate } from './designGrid.ts';
+import { BASS_RICH, LIVING, costOfLeak, leakOf, leakOfCost, type LeakyWall } from './designLeak.ts';
+import { COARSE_STEP, createRefiner, type Trial } from './designSearch.ts';
+import { ventTransmission } from './openings/index.ts';
+import type { BoxSound, VentBox, VentPath, VentPorts, VentSound } from './openings/index.ts';
+import { requirePositive, toRatio } from './quantities/index.ts';
 
 /** What a vent is to do. */
-export interface DesignWish extends DesignBase {
+export interface DesignWish extends LeakyWall {
   /** air through this vent, m³/s, > 0 */
   readonly flow: number;
-  /** pressure that it may take, Pa, > 0 */
-  readonly mostLoss: number;
-  /** what it may cost the wall, dB A-weighted over 100 Hz to 3.15 kHz, > 0 */
+  /** what all such vents of the wall together may cost it, dB, > 0 */
   readonly mostCost: number;
-  /** R per third octave 25 Hz to 10 kHz and area (m²) of the wall, and how many such vents it has */
-  readonly wallR: readonly number[];
-  readonly wallArea: number;
-  readonly count: number;
+  /** false: cost for living noise over 100 Hz to 3.15 kHz; true: for music rich in bass over 50 Hz to 3.15 kHz */
+  readonly bass: boolean;
 }
 
-/** The smallest vent of the grid that does it. */
+/** A vent with its sound from the fine grid. */
 export interface VentDesign {
   readonly candidate: DesignCandidate;
   readonly path: VentPath;
@@ -30,97 +26,120 @@ export interface VentDesign {
   readonly loss: number;
   /** m/s, fastest in a duct or box */
   readonly speed: number;
-  /** dB, of all vents of the wall together */
+  /** dB, of all such vents of the wall together, in the wish's own sense */
   readonly cost: number;
+  /** dB, of this vent alone, for living noise: as the station tells it */
+  readonly costAlone: number;
+}
+
+/** How much work the answer stands on. */
+export interface DesignTried {
+  /** ways to build it, and those that carry the air quietly */
+  readonly all: number;
+  readonly airy: number;
+  /** boxes of different inside among those that carry the air, and how many were solved on either grid */
+  readonly boxes: number;
+  readonly coarse: number;
+  readonly fine: number;
 }
 
 export interface DesignAnswer {
-  /** null where no box of the grid does it */
+  /** null where none does it */
   readonly design: VentDesign | null;
-  /** the nearest to it, where none does */
+  /** where none does it: the smallest of those that cost least */
   readonly nearest: VentDesign | null;
-  /** boxes of the grid, those that carry the air, and those solved on the coarse and on the fine grid */
-  readonly tried: { readonly all: number; readonly airy: number; readonly coarse: number; readonly fine: number };
+  /** dB: what would be left if the boxes let nothing through, at least; null where nothing carries the air */
+  readonly floor: number | null;
+  readonly tried: DesignTried;
 }
 
-/** An estimate, and a coarse solution, that miss by more than this are not followed, dB. @source engineering judgement */
-const HOPELESS = 3;
-const NEARLY = 0.3;
-/** Boxes solved at most on the coarse grid (a tenth of a second each) and on the fine one (a second each). */
-const MOST_COARSE = 40;
-const MOST_FINE = 6;
-/** Wider ducts only make a larger box that lets more through: the narrowest that carry the air are tried. */
-const DIAMETERS_TRIED = 2;
+/**
+ * What the coarse grid is doubted by, dB of the leak: within 0.6 dB of the fine one for 61 boxes of the grid, by one
+ * or two in a row.
+ */
+export const COARSE_DOUBT = 1;
+/** Of those that leak so little more than the least, the smallest is shown, dB. */
+const AS_GOOD = 0.2;
+/** Best first: only those that may yet leak less than the best known are brought closer. */
+const leastLeaking = (trials: readonly Trial[], refine: (trial: Trial) => void): Trial | null => {
+  let best = Infinity;
+  const open = (): Trial | null =>
+    trials.reduce<Trial | null>((least, it) => {
+      if (it.step === COARSE_STEP || it.leastLeak > best * toRatio(AS_GOOD)) return least;
+      return least === null || it.leastLeak < least.leastLeak ? it : least;
+    }, null);
+  for (let next = open(); next !== null; next = open()) {
+    refine(next);
+    if (next.step === COARSE_STEP) best = Math.min(best, next.leastLeak);
+  }
+  return trials.find((it) => it.step === COARSE_STEP && it.leastLeak <= best * toRatio(AS_GOOD)) ?? null;
+};
 
 /**
- * The smallest box with its duct that gives the air and costs its wall no more than wished: a grid of sizes, smallest
- * first; those too narrow for the air left out, the rest estimated, the promising ones solved on a coarse grid, and
- * what passes that on the fine one.
- * @param wish air, pressure, cost, wall
- * @param ports solves boxes finely and predicts casings
- * @param coarse solves boxes on a coarse grid
- * @param onsolved told how many boxes have been solved by now
+ * The smallest vent that gives the air and costs its wall no more than wished. Smallest first, each candidate is left
+ * as soon as what is known of it leaks too much: what passes beside any box, then its bass by the air alone, its bass,
+ * and all bands by the wave solution on the coarse grid; what may be enough by that is solved on the fine grid.
+ * @param wish air, cost, wall
+ * @param space what to choose among
+ * @param ports solves boxes finely, and R of boards
+ * @param onsolved told how many boxes have been solved by now, and of how many
  * @returns the design, or the nearest to it
- * @throws RangeError for a flow, pressure or cost ≤ 0
- * @validity as ventTransmission; the bass below 100 Hz is not in the cost
- * @source search over a grid; the models are those of breathe
+ * @throws RangeError for a flow or cost ≤ 0
+ * @validity as ventTransmission
+ * @source branch and bound over a grid of sizes; the models are those of breathe
  */
 export const designVent = (
   wish: DesignWish,
+  space: DesignSpace,
   ports: VentPorts,
-  coarse: VentPorts['boxSound'],
-  onsolved: (boxes: number) => void = () => undefined,
+  onsolved: (boxes: number, of: number) => void = () => undefined,
 ): DesignAnswer => {
   requirePositive('flow', wish.flow, 'm³/s');
-  requirePositive('pressure', wish.mostLoss, 'Pa');
   requirePositive('cost', wish.mostCost, 'dB');
-  const bare = overallReduction(wish.wallR);
-  const costOf = ({ normalisedDifference }: VentSound): number => {
-    const whole = wish.wallR.map((R, b) => {
-      const each = Array.from({ length: wish.count }, () => normalisedDifference[b] ?? 0);
-      return withVents(R, wish.wallArea, each);
-    });
-    return bare - overallReduction(whole);
+  const weights = wish.bass ? BASS_RICH : LIVING;
+  const trials = carrying(space, wish.flow);
+  const insides = new Set(trials.map(({ candidate }) => JSON.stringify(candidate.box))).size;
+  const fines = new Map<string, BoxSound>();
+  const drafts = createDraftBoxes(wish.bass ? 50 : 100, () => onsolved(drafts.count() + fines.size, insides));
+  const { refine, besideBox } = createRefiner(drafts, ports.reduction, weights);
+  const boxSound = (box: VentBox): BoxSound => {
+    const key = JSON.stringify(box);
+    const known = fines.get(key);
+    if (known) return known;
+    const sound = ports.boxSound(box);
+    fines.set(key, sound);
+    onsolved(drafts.count() + fines.size, insides);
+    return sound;
   };
-  const grid = designGrid(wish.airflowResistivity);
-  const carrying = grid.flatMap((candidate) => {
-    const path = designPath(candidate, wish);
-    const loss = pathLoss(path, wish.flow);
-    const speeds = pieceLosses(path, wish.flow).flatMap(({ element, speed }) => {
-      const kind = element === null ? undefined : path.elements[element]?.kind;
-      return speed !== null && (kind === 'duct' || kind === 'box') ? [speed] : [];
-    });
-    const speed = Math.max(...speeds);
-    return loss <= wish.mostLoss && speed <= QUIET_SPEED ? [{ candidate, path, loss, speed }] : [];
-  });
-  const diameters = [...new Set(carrying.map(({ candidate }) => candidate.diameter))].sort((a, b) => a - b);
-  const airy = carrying.filter(({ candidate }) => diameters.indexOf(candidate.diameter) < DIAMETERS_TRIED);
-  /** the best of the estimates with its sound solved, so that what is shown is not a guess */
-  const solved = (rough: VentDesign): VentDesign => {
-    const sound = ventTransmission(rough.path, { ...ports, boxSound: coarse });
-    return { ...rough, sound, cost: costOf(sound) };
+  const finely = ({ candidate, path, loss, speed }: Trial): VentDesign => {
+    const sound = ventTransmission(path, { ...ports, boxSound });
+    const cost = costOfLeak(leakOf(sound.openArea, weights), wish, weights);
+    const costAlone = costOfLeak(leakOf(sound.openArea, LIVING), wish, LIVING, 1);
+    return { candidate, path, sound, loss, speed, cost, costAlone };
   };
-  const tried = { all: grid.length, airy: airy.length, coarse: 0, fine: 0 };
-  let nearest: VentDesign | null = null;
-  let promising: VentDesign | null = null;
-  for (const { candidate, path, loss, speed } of airy) {
-    if (tried.coarse >= MOST_COARSE || tried.fine >= MOST_FINE) break;
-    const costWith = (boxSound: VentPorts['boxSound']): VentDesign => {
-      const sound = ventTransmission(path, { ...ports, boxSound });
-      return { candidate, path, sound, loss, speed, cost: costOf(sound) };
+  const answer = (design: VentDesign | null, nearest: VentDesign | null): DesignAnswer => {
+    return {
+      design,
+      nearest,
+      floor: trials.length > 0 ? costOfLeak(Math.min(...trials.map(besideBox)), wish, weights) : null,
+      tried: {
+        all: space.candidates.length,
+        airy: trials.length,
+        boxes: insides,
+        coarse: drafts.count(),
+        fine: fines.size,
+      },
     };
-    const rough = costWith(estimatedBoxSound);
-    if (promising === null || rough.cost < promising.cost) promising = rough;
-    if (rough.cost > wish.mostCost + HOPELESS) continue;
-    tried.coarse += 1;
-    const drafted = costWith(coarse);
-    onsolved(tried.coarse + tried.fine);
-    if (nearest === null || drafted.cost < nearest.cost) nearest = drafted;
-    if (drafted.cost > wish.mostCost + NEARLY) continue;
-    tried.fine += 1;
-    const design = costWith(ports.boxSound);
-    onsolved(tried.coarse + tried.fine);
-    if (design.cost <= wish.mostCost) return { design, nearest: null, tried };
+  };
+
+  const most = leakOfCost(wish.mostCost, wish, weights);
+  const hopeless = most * toRatio(COARSE_DOUBT);
+  for (const trial of trials) {
+    while (trial.step < COARSE_STEP && trial.leastLeak <= hopeless) refine(trial);
+    if (trial.leastLeak > hopeless) continue;
+    const design = finely(trial);
+    if (design.cost <= wish.mostCost) return answer(design, null);
   }
-  return { design: null, nearest: nearest ?? (promising && solved(promising)), tried };
+  const nearest = leastLeaking(trials, refine);
+  return answer(null, nearest && finely(nearest));
 };

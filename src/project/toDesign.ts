@@ -6,6 +6,8 @@ export interface VentTask {
   readonly opening: string;
   readonly name: string;
   readonly surface: string;
+  /** the vent that it is made of; null where there is none yet */
+  readonly vent: string | null;
   readonly direction: 'supply' | 'extract';
   /** m³/s */
   readonly flow: number;
@@ -34,6 +36,7 @@ export const toVentTasks = (project: Project): readonly VentTask[] => {
       opening: opening.id,
       name: opening.name,
       surface: surface.id,
+      vent: ('path' in opening ? opening.path : undefined) ?? null,
       direction,
       flow: needed / alike,
       count: openings.filter((other) => other.surface === surface).length,

@@ -25,7 +25,7 @@ export const createService = (ports: Ports, evaluator: Evaluator = createEvaluat
       ...acousticHandlers(evaluator),
       ...boxHandlers,
       ...breatheHandlers(evaluator),
-      ...designHandlers(evaluator),
+      ...designHandlers,
     },
     ports.onFault,
   );

@@ -16,9 +16,25 @@ const file = (name: string, content: unknown): string => {
 };
 
 interface Breathed {
-  readonly vents: readonly { readonly id: string; readonly Dne_dB: readonly number[]; readonly flow_L_s: number }[];
+  readonly vents: readonly {
+    readonly id: string;
+    readonly Dne_dB: readonly number[];
+    readonly flow_L_s: number;
+    readonly ratings: { readonly Dnew: number | null };
+    readonly wall: { readonly lost_overall_dB: number } | null;
+  }[];
   readonly air: { readonly fresh_air_L_s: number; readonly scenarios: readonly { readonly key: string }[] };
   readonly notes: readonly { readonly severity: string }[];
+}
+
+interface Designed {
+  readonly opening: string;
+  readonly found: boolean;
+  readonly cost_dB: number;
+  readonly cost_in_place_dB: number;
+  readonly Dnew_dB: number;
+  readonly vent: { readonly id: string };
+  readonly assemblies: Readonly<Record<string, object>>;
 }
 
 describe('lullwright breathe', () => {
@@ -61,17 +77,48 @@ describe('lullwright breathe', () => {
     expect(sentences[0]).toContain('Did you mean in?');
   });
 
-  it('designs the smallest box for each vent opening on demand', async () => {
+  it('designs the smallest box for each vent opening on demand, to be pasted', { timeout: 120_000 }, async () => {
     const { out, status } = await run(['breathe', file('room.json', ventedRoom()), '--design', '--json'], 100, '0');
     expect(status).toBe(0);
-    const { designs, vents } = JSON.parse(out) as Breathed & {
-      readonly designs: readonly { readonly opening: string; readonly found: boolean; readonly cost_dB: number }[];
-    };
+    const { designs, vents } = JSON.parse(out) as Breathed & { readonly designs: readonly Designed[] };
     expect(vents).toHaveLength(2);
     expect(designs.map(({ opening }) => opening)).toEqual(['in', 'out']);
     for (const { found, cost_dB } of designs) if (found) expect(cost_dB).toBeLessThanOrEqual(1);
+
+    const room = ventedRoom();
+    const [first] = designs;
+    if (!first) throw new Error('two openings');
+    const pasted = {
+      ...room,
+      vents: room.vents.map((vent) => (vent.id === first.vent.id ? first.vent : vent)),
+      assemblies: { ...room.assemblies, ...first.assemblies },
+    };
+    const again = await run(['breathe', file('pasted.json', pasted), '--json'], 100, '0');
+    const pastedVent = (JSON.parse(again.out) as Breathed).vents.find(({ id }) => id === first.vent.id);
+    expect(pastedVent?.ratings.Dnew).toBe(first.Dnew_dB);
+    expect(pastedVent?.wall?.lost_overall_dB).toBeCloseTo(first.cost_in_place_dB, 1);
+  });
+
+  it(
+    'tells a design for reading: sizes, what limits it, its bass, what it stands on',
+    { timeout: 120_000 },
+    async () => {
+      const { out, status } = await run(['breathe', file('room.json', ventedRoom()), '--design', '--bass'], 100, '0');
+      expect(status).toBe(0);
+      expect(out).toContain('cost it at most 1.0 dB (music rich in bass, from 50 Hz; fans standing)');
+      expect(out).toMatch(/in: box as "Vent box of /);
+      expect(out).toMatch(
+        /In the bass it is worst at \d+ Hz: with the fan off [\d.]+ dB (more|less) than an open hole/,
+      );
+      expect(out).toMatch(/\d+ of them solved at 20 mm, \d+ finely/);
+    },
+  );
+
+  it('designs only where it is asked to', async () => {
     const wrong = await run(['shell', 'x.json', '--design'], 100, '0');
     expect(wrong).toMatchObject({ status: 2, sentences: ['--design goes with breathe, not with shell.'] });
+    const alone = await run(['breathe', 'x.json', '--bass'], 100, '0');
+    expect(alone).toMatchObject({ status: 2, sentences: ['--bass needs --design beside it.'] });
   });
 
   it('explains itself', async () => {

@@ -1,40 +1,51 @@
 import type { VentWayKind } from '../../../src/engine/openings/index.ts';
-import type { DesignFound } from '../../../src/worker/breathe/designAnswer.ts';
+import type { DesignFound, DesignedVent } from '../../../src/worker/breathe/designAnswer.ts';
+import type { DesignWork } from '../../store/designSearch.svelte.ts';
 import type { LengthUnits } from '../../store/preferences.svelte.ts';
 import { showFlow, showSpeed } from '../../text/showFlow.ts';
 import { showQuantity } from '../../text/showNumber.ts';
 
-const LIMITS: Readonly<Record<VentWayKind, string>> = {
-  air: 'the open way through the box',
-  casing: 'the boards of the box',
-  'duct-wall': 'the wall of the duct',
-  joints: 'the joints around it',
+/** How far a search is. */
+export const progressWords = ({ boxes, of }: DesignWork): string =>
+  of === null || boxes === 0 ? 'Looking …' : `Looking: ${boxes} boxes of at most ${of} solved …`;
+
+/** What would bring the nearest further, by the way that lets most through. */
+const HELPS: Readonly<Record<VentWayKind, string>> = {
+  air: 'More vents for the same air have narrower ducts, which hold more back',
+  casing: 'Heavier boards than these help, or boxes that stand where nobody plays',
+  'duct-wall': 'Heavier boards round the lined duct help',
+  joints: 'Less air through this wall makes the holes smaller, or the vent goes through a wall that keeps in less',
 };
 
-/** What came of the search, in a sentence. */
-export const designWords = ({ enough, box, flow, mostCost, terms }: DesignFound, units: LengthUnits): string => {
-  if (!box)
-    return `No duct that was tried carries ${showFlow(flow, units)} quietly (${showSpeed(terms.mostSpeed, units)} and ${terms.mostLoss} Pa at most). Share the air among more vents.`;
-  if (enough) return `This one costs the wall ${box.cost.toFixed(1)} dB, not more than the ${mostCost} dB asked for.`;
-  return `No box that was tried is enough: the nearest costs the wall ${box.cost.toFixed(1)} dB, not ${mostCost} dB. Two boxes in a row, heavier boards, or more vents for the same air help.`;
+/** What came of the search, in a sentence or two. */
+export const designWords = (found: DesignFound, units: LengthUnits): string => {
+  const { enough, vent, flow, mostCost, terms, floor } = found;
+  if (!vent)
+    return `No duct that was tried carries ${showFlow(flow, units)} quietly (${showSpeed(terms.mostSpeed, units)} and ${terms.mostLoss} Pa at most). Share the air among more vents, or take a wider fan.`;
+  const cost = `${vent.cost.toFixed(1)} dB`;
+  if (enough)
+    return `${vent.boxes === 2 ? 'These cost' : 'This one costs'} the wall ${cost}, not more than the ${mostCost} dB asked for.`;
+  const limit = vent.limits.ways[0]?.kind ?? 'air';
+  const least =
+    floor !== null && floor > mostCost
+      ? ` Joints and edges alone cost ${floor.toFixed(1)} dB, however good the boxes are.`
+      : '';
+  return `Nothing that was tried is enough: the nearest costs the wall ${cost}, not ${mostCost} dB.${least} ${HELPS[floor !== null && floor > mostCost ? 'joints' : limit]}.`;
 };
 
-/** The box, one line for each thing to build or to know. */
-export const designRows = ({ box, flow, count }: DesignFound, units: LengthUnits): readonly (readonly string[])[] => {
-  if (!box) return [];
-  const mm = (value: number): string => showQuantity(Math.round(value * 1000), 'mm', units);
-  const ways = box.partitions === 1 ? '1, which leaves' : `${box.partitions}, from alternate sides; each leaves`;
-  return [
-    ['Duct', `${mm(box.ductDiameter)} across`],
-    ['Box, inside', `${mm(box.length)} × ${mm(box.width)} × ${mm(box.height)}`],
-    ['Lining', `${mm(box.lining)} of mineral wool on the edges and partitions`],
-    ['Partitions', `${ways} a gap of ${mm(box.gap)}`],
-    ['Air', `${showFlow(flow, units)} at ${showSpeed(box.speed, units)}, takes ${box.loss.toFixed(0)} Pa`],
-    ['Costs the wall', `${box.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
-    ['Lets most through', LIMITS[box.limit]],
-  ];
+/** On what the answer stands. */
+export const proofWords = ({ enough, tried, terms, vent }: DesignFound): string => {
+  if (!vent) return '';
+  const solved = `${tried.coarse} of the ${tried.boxes} boxes that carry the air (${tried.airy} ways to build them) were solved by the wave equation at 20 mm, and ${tried.fine} on the fine grid`;
+  return enough
+    ? `Nothing smaller in the list does it: ${solved}. Whatever came within ${terms.doubt} dB of enough was solved finely.`
+    : `Nothing in the list does it: ${solved}. The coarse grid is trusted to ${terms.doubt} dB.`;
 };
 
 /** What the search takes for granted, and what it does not look at. */
-export const designLimits = ({ terms }: DesignFound, units: LengthUnits): string =>
-  `One box in the room, a duct through a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)} and a grille at either end; boards of ${showQuantity(terms.boards, 'kg/m2', units)}, such as two of 18 mm. The bass below 100 Hz is not counted, nor is the noise of a fan.`;
+export const designLimits = ({ terms, bass }: DesignFound, units: LengthUnits): string =>
+  `Fans off, a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)}. ${bass ? 'Counted from 50 Hz on, for music rich in bass' : 'Below 100 Hz nothing is counted'}; the noise of a fan is not in it. A second box stands outside and must shed the rain.`;
+
+/** What the button does. */
+export const putWords = ({ enough }: DesignFound, { boxes }: DesignedVent): string =>
+  enough ? `Put ${boxes === 2 ? 'these boxes' : 'this box'} into the vent` : 'Put the nearest into the vent';

@@ -4,6 +4,7 @@ import { boxFromText } from '../../service/checkedBox.ts';
 import { projectFromText } from '../../service/checkedProject.ts';
 import type { Drawing } from './drawOptions.ts';
 import { partNames } from './partNames.ts';
+import type { Design } from './readArguments.ts';
 import { showBox } from './showBox.ts';
 import { showBreathe } from './showBreathe.ts';
 import { showDesign } from './showDesign.ts';
@@ -23,7 +24,7 @@ export interface CliCommand {
   readonly method: MethodName;
   readonly detail: string;
   /** @throws {Refusal} with what is wrong with the file */
-  readonly run: (client: Client, text: string, drawing: Drawing | null, design: boolean) => Promise<Printed>;
+  readonly run: (client: Client, text: string, drawing: Drawing | null, design: Design | null) => Promise<Printed>;
 }
 
 const asked = (drawing: Drawing | null) => (drawing ? { uncertainty: drawing } : {});
@@ -65,12 +66,12 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     file: 'FILE',
     method: 'breathe',
     detail:
-      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".\nWith --design also the smallest lined box for each vent opening that carries the air and costs its wall at most 1 dB\n(it may take half a minute).',
+      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".\nWith --design also the smallest lined boxes for each vent opening that carry the air and cost its wall at most 1 dB,\nin JSON as "vent" and "assemblies" to be put into the project; with --bass the cost is that of music rich in bass from\n50 Hz on. It may take half a minute for each vent.',
     run: async (client, text, _drawing, design) => {
       const document = projectFromText(text);
       const value = await client.call('breathe', { document });
       if (!design) return { value, show: (width) => showBreathe(value, width) };
-      const found = await client.call('designVents', { document });
+      const found = await client.call('designVents', { document, ...design });
       return {
         value: { ...value, ...found },
         show: (width) => `${showBreathe(value, width)}\n\n${showDesign(found, width)}`,

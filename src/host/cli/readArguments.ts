@@ -2,6 +2,11 @@ import { nearest } from '../../contract/nearest.ts';
 import { cliCommands } from './cliCommands.ts';
 import { drawOptions, type Drawing } from './drawOptions.ts';
 
+/** How vents are to be designed. */
+export interface Design {
+  readonly bass: boolean;
+}
+
 /** What was asked for on the command line, or the sentence that says why it cannot be understood. */
 export type Asked =
   | { readonly kind: 'help'; readonly command: string | null }
@@ -11,12 +16,12 @@ export type Asked =
       readonly file: string;
       readonly json: boolean;
       readonly drawing: Drawing | null;
-      /** with designs */
-      readonly design: boolean;
+      /** with designs, and whether they mind the bass; null without */
+      readonly design: Design | null;
     }
   | { readonly kind: 'wrong'; readonly sentence: string };
 
-const OPTIONS = ['--json', '--help', '-h', '--uncertainty', '--samples', '--seed', '--design'];
+const OPTIONS = ['--json', '--help', '-h', '--uncertainty', '--samples', '--seed', '--design', '--bass'];
 /** The command that designs. */
 const DESIGNS = 'breathe';
 
@@ -47,9 +52,11 @@ export const readArguments = (all: readonly string[]): Asked => {
       ? wrong(`A command is missing before --json: ${Object.keys(cliCommands).join(', ')}.`)
       : { kind: 'help', command: command ?? null };
   const design = options.includes('--design');
+  const bass = options.includes('--bass');
+  if (bass && !design) return wrong('--bass needs --design beside it.');
   if (design && command !== DESIGNS) return wrong(`--design goes with ${DESIGNS}, not with ${command}.`);
   if (file === undefined)
     return wrong(`lullwright ${command} needs a file: lullwright ${command} ${cliCommands[command]?.file ?? 'FILE'}.`);
   if (more.length > 0) return wrong(`lullwright ${command} takes one file; "${more.join(' ')}" is too much.`);
-  return { kind: 'run', command, file, json: options.includes('--json'), drawing, design };
+  return { kind: 'run', command, file, json: options.includes('--json'), drawing, design: design ? { bass } : null };
 };

@@ -1,6 +1,7 @@
 import { applyRemedy } from './applyRemedy.ts';
 import * as assembly from './assemblyCommands.ts';
 import type { Command } from './command.ts';
+import * as design from './designCommands.ts';
 import * as doubt from './doubtCommands.ts';
 import * as fitting from './fittingCommands.ts';
 import * as flanking from './flankingCommands.ts';
@@ -73,6 +74,7 @@ const table = {
   removeVentElement: vent.removeVentElement,
   moveVentElement: vent.moveVentElement,
   setVentElement: vent.setVentElement,
+  putVentDesign: design.putVentDesign,
   setAir: vent.setAir,
   applyRemedy,
 } as const;

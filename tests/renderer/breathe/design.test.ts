@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { DesignSearch, type DesignPort } from '../../../renderer/store/designSearch.svelte.ts';
-import { designLimits, designRows, designWords } from '../../../renderer/views/breathe/designWords.ts';
+import { designRows } from '../../../renderer/views/breathe/designRows.ts';
+import {
+  designLimits,
+  designWords,
+  progressWords,
+  proofWords,
+  putWords,
+} from '../../../renderer/views/breathe/designWords.ts';
 import { checkProject } from '../../../src/project/check.ts';
 import { examples } from '../../../src/project/examples.ts';
 import type { Project } from '../../../src/project/schema.ts';
-import type { DesignAsk, DesignFound } from '../../../src/worker/breathe/designAnswer.ts';
-import { designTask } from '../../../src/worker/breathe/designTask.ts';
+import type { DesignAsk, DesignFound, DesignedVent } from '../../../src/worker/breathe/designAnswer.ts';
 
 const example = (): Project => {
   const checked = checkProject(examples[0]?.document);
@@ -13,50 +19,86 @@ const example = (): Project => {
   return checked.project;
 };
 const project = example();
-const opening = project.vents?.[0]?.opening ?? '';
+const [supply] = project.vents ?? [];
+if (!supply) throw new Error('the example has a vent');
+const opening = supply.opening;
+
+const vent: DesignedVent = {
+  ductDiameter: 0.15,
+  boxes: 1,
+  length: 1.2,
+  width: 0.5,
+  height: 0.18,
+  lining: 0.05,
+  partitions: 2,
+  gap: 0.135,
+  linedDuct: 0,
+  ductLining: 0.1,
+  casing: 'Vent box of two boards',
+  weight: 45.2,
+  volume: 0.153,
+  widened: [{ name: 'Grille', diameter: 0.24 }],
+  loss: 12.4,
+  speed: 2.04,
+  cost: 0.83,
+  inPlace: { cost: 0.41, rating: 52 },
+  limits: {
+    ways: [
+      { kind: 'casing', cost: 0.5 },
+      { kind: 'air', cost: 0.3 },
+    ],
+    bands: [100, 125],
+    bass: { band: 63, loss: -7.2 },
+  },
+  entry: { vent: supply, assemblies: {} },
+};
 const found: DesignFound = {
   mostCost: 1,
+  bass: false,
   flow: 0.036,
   count: 2,
   enough: true,
-  terms: { boards: 25, wallDepth: 0.3, mostSpeed: 2.5, mostLoss: 30 },
-  box: {
-    ductDiameter: 0.15,
-    length: 1.2,
-    width: 0.5,
-    height: 0.18,
-    lining: 0.05,
-    partitions: 2,
-    gap: 0.135,
-    loss: 12.4,
-    speed: 2.04,
-    cost: 0.83,
-    limit: 'casing',
-  },
+  floor: 0.01,
+  tried: { all: 5632, airy: 1264, boxes: 105, coarse: 40, fine: 2 },
+  terms: { wallDepth: 0.3, mostSpeed: 2.5, mostLoss: 30, doubt: 1 },
+  vent,
 };
 
-describe('the smallest box for a vent of the project', () => {
-  it('is one that does it, or is said not to be enough, and is told of on the way', () => {
-    const solved: number[] = [];
-    const answer = designTask({ project, opening, mostCost: 20 }, (boxes) => solved.push(boxes));
-    expect(answer.enough).toBe(true);
-    expect(answer.box?.cost).toBeLessThanOrEqual(20);
-    expect(answer.box?.speed).toBeLessThanOrEqual(2.5);
-    expect(solved.at(-1)).toBeGreaterThan(0);
-  }, 60_000);
-
-  it('is refused for an opening that is in no wall', () => {
-    expect(() => designTask({ project, opening: 'nowhere', mostCost: 1 }, () => undefined)).toThrow(/no wall/);
+describe('a design in words', () => {
+  it('says what it costs, or why nothing is enough and what would help', () => {
+    expect(designWords(found, 'metric')).toBe('This one costs the wall 0.8 dB, not more than the 1 dB asked for.');
+    const short = { ...found, enough: false, mostCost: 0.5 };
+    expect(designWords(short, 'metric')).toMatch(
+      /^Nothing .* enough: the nearest costs the wall 0.8 dB, not 0.5 dB\. Heavier/,
+    );
+    expect(designWords({ ...short, floor: 0.6 }, 'metric')).toMatch(/Joints and edges alone cost 0.6 dB.* Less air/);
+    expect(designWords({ ...found, vent: null, enough: false }, 'metric')).toMatch(/carries 36 L\/s quietly/);
   });
 
-  it('is told in words, with what is not counted', () => {
-    expect(designWords(found, 'metric')).toBe('This one costs the wall 0.8 dB, not more than the 1 dB asked for.');
-    expect(designWords({ ...found, enough: false }, 'metric')).toMatch(/^No box that was tried is enough: the nearest/);
-    expect(designWords({ ...found, box: null, enough: false }, 'metric')).toMatch(/carries 36 L\/s quietly/);
-    const rows = new Map(designRows(found, 'metric').map(([name, words]) => [name, words]));
+  it('tells what to build, what limits it, and its bass', () => {
+    const rows = new Map(designRows(found, 'metric'));
     expect(rows.get('Box, inside')).toBe('1200 mm × 500 mm × 180 mm');
-    expect(rows.get('Lets most through')).toBe('the boards of the box');
-    expect(designLimits(found, 'metric')).toMatch(/One box .*25 kg\/m².*below 100 Hz is not counted/);
+    expect(rows.get('Built as')).toBe('two boards, about 45 kg');
+    expect(rows.get('Grille')).toBe('made wider, 240 mm');
+    expect(rows.get('Costs the wall')).toBe('0.8 dB, its 2 vents together');
+    expect(rows.get('Each way alone')).toBe('the boards 0.5 dB, the open way 0.3 dB');
+    expect(rows.get('Bass')).toBe('worst at 63 Hz: 7.2 dB more than an open hole, with the fan off');
+    expect(rows.get('Once it is in')).toBe('Dn,e,w 52 dB, costs the wall 0.4 dB by itself, fans running');
+    expect(rows.has('Lined duct')).toBe(false);
+    const both = new Map(designRows({ ...found, vent: { ...vent, boxes: 2, linedDuct: 1 } }, 'metric'));
+    expect(both.get('Two boxes, inside')).toMatch(/one in the room, one outside$/);
+    expect(both.get('Built as')).toBe('two boards, about 23 kg each');
+    expect(both.get('Lined duct')).toBe('1000 mm behind the box, 100 mm of wool round it');
+  });
+
+  it('says on what it stands, and what is not counted', () => {
+    expect(proofWords(found)).toMatch(/^Nothing smaller .*: 40 of the 105 boxes .* at 20 mm, and 2 on the fine grid/);
+    expect(proofWords({ ...found, enough: false })).toMatch(/^Nothing in the list does it.* trusted to 1 dB/);
+    expect(designLimits(found, 'metric')).toMatch(/300 mm.*Below 100 Hz nothing is counted/);
+    expect(designLimits({ ...found, bass: true }, 'metric')).toMatch(/from 50 Hz on/);
+    expect(progressWords({ home: 'a', opening, boxes: 12, of: 105 })).toBe('Looking: 12 boxes of at most 105 solved …');
+    expect(putWords(found, vent)).toBe('Put this box into the vent');
+    expect(putWords({ ...found, enough: false }, vent)).toBe('Put the nearest into the vent');
   });
 });
 
@@ -72,25 +114,52 @@ describe('the search for it', () => {
     };
     return { worker, asked, ended };
   };
+  const ask: DesignAsk = { project, opening, mostCost: 1, bass: false };
   const say = (worker: DesignPort, data: unknown) => worker.onmessage?.(new MessageEvent('message', { data }) as never);
 
   it('ends its worker when it is stopped and hears nothing of it any more', () => {
     const { worker, asked, ended } = port();
     const search = new DesignSearch(() => worker);
-    search.look(project, opening, 1);
-    say(worker, { kind: 'progress', boxes: 3 });
-    expect(search.working).toEqual({ opening, boxes: 3 });
+    search.look('home', ask);
+    say(worker, { kind: 'progress', boxes: 3, of: 9 });
+    expect(search.working).toEqual({ home: 'home', opening, boxes: 3, of: 9 });
     search.stop();
     say(worker, { kind: 'found', found });
-    expect([search.working, search.answer, ended.times, asked.length]).toEqual([null, null, 1, 1]);
+    expect([search.working, search.outcome('home', opening), ended.times, asked.length]).toEqual([null, null, 1, 1]);
   });
 
-  it('keeps what was found with the project that it was found for', () => {
+  it('goes on to its end when another vent is asked about meanwhile', () => {
+    const { worker, asked, ended } = port();
+    const search = new DesignSearch(() => worker);
+    search.look('home', ask);
+    search.look('home', { ...ask, opening: 'other' });
+    expect([asked.length, ended.times, search.working?.opening]).toEqual([1, 0, opening]);
+    say(worker, { kind: 'found', found });
+    expect(search.outcome('home', opening)).toMatchObject({ kind: 'found', of: project, putIn: false });
+    search.look('home', { ...ask, opening: 'other' });
+    expect([asked.length, search.working?.opening]).toEqual([2, 'other']);
+    expect(search.outcome('home', opening)).not.toBeNull();
+  });
+
+  it('keeps what was found with the project that it was found for, and for that kept project only', () => {
     const { worker, ended } = port();
     const search = new DesignSearch(() => worker);
-    search.look(project, opening, 1);
+    search.look('home', ask);
     say(worker, { kind: 'found', found });
-    expect(search.answer).toEqual({ of: project, opening, found });
+    expect(search.outcome('home', opening)).toEqual({ kind: 'found', of: project, found, putIn: false });
+    expect(search.outcome('elsewhere', opening)).toBeNull();
     expect([search.working, ended.times]).toEqual([null, 1]);
+    const next = { ...project };
+    search.hasPutIn('home', opening, next);
+    expect(search.outcome('home', opening)).toEqual({ kind: 'found', of: next, found, putIn: true });
+  });
+
+  it('tells a fault of its worker', () => {
+    const { worker } = port();
+    const search = new DesignSearch(() => worker);
+    search.look('home', ask);
+    say(worker, { kind: 'fault', sentence: 'No box can be looked for.' });
+    expect(search.outcome('home', opening)).toEqual({ kind: 'fault', sentence: 'No box can be looked for.' });
+    expect(search.working).toBeNull();
   });
 });

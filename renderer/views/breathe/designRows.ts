@@ -1,0 +1,71 @@
+import type { VentWayKind } from '../../../src/engine/openings/index.ts';
+import type { DesignFound, DesignedVent } from '../../../src/worker/breathe/designAnswer.ts';
+import type { LengthUnits } from '../../store/preferences.svelte.ts';
+import { showFlow, showSpeed } from '../../text/showFlow.ts';
+import { showQuantity } from '../../text/showNumber.ts';
+
+type Row = readonly [name: string, words: string];
+
+const WAYS: Readonly<Record<VentWayKind, string>> = {
+  air: 'the open way',
+  casing: 'the boards',
+  'duct-wall': 'the wall of the duct',
+  joints: 'joints and edges',
+};
+
+const CUBIC_FOOT = 0.0283168;
+
+const showVolume = (volume: number, units: LengthUnits): string =>
+  units === 'imperial' ? `${(volume / CUBIC_FOOT).toFixed(1)} ft³` : `${volume.toFixed(2)} m³`;
+
+const builtRows = (vent: DesignedVent, units: LengthUnits): readonly Row[] => {
+  const mm = (metres: number): string => showQuantity(Math.round(metres * 1000), 'mm', units);
+  const ways = vent.partitions === 1 ? '1, which leaves' : `${vent.partitions}, from alternate sides; each leaves`;
+  const weight = showQuantity(Math.round(vent.weight / vent.boxes), 'kg', units);
+  return [
+    ['Duct', `${mm(vent.ductDiameter)} across`],
+    [
+      vent.boxes === 2 ? 'Two boxes, inside' : 'Box, inside',
+      `${mm(vent.length)} × ${mm(vent.width)} × ${mm(vent.height)}${vent.boxes === 2 ? ', one in the room, one outside' : ''}`,
+    ],
+    ['Built as', `${vent.casing.replace(/^Vent box of /, '')}, about ${weight}${vent.boxes === 2 ? ' each' : ''}`],
+    ['Lining', `${mm(vent.lining)} of mineral wool on the edges and partitions`],
+    ['Partitions', `${ways} a gap of ${mm(vent.gap)}`],
+    ...(vent.linedDuct > 0
+      ? [['Lined duct', `${mm(vent.linedDuct)} behind the box, ${mm(vent.ductLining)} of wool round it`] as const]
+      : []),
+    ...vent.widened.map(({ name, diameter }): Row => [name, `made wider, ${mm(diameter)}`]),
+    ['Room it takes', `${showVolume(vent.volume, units)}, boards and all`],
+  ];
+};
+
+/** What lets most through: each way by itself, and the bands. */
+const limitRows = ({ limits }: DesignedVent): readonly Row[] => {
+  const { bass } = limits;
+  const against = bass.loss < 0 ? 'more' : 'less';
+  return [
+    ['Each way alone', limits.ways.map(({ kind, cost }) => `${WAYS[kind]} ${cost.toFixed(1)} dB`).join(', ')],
+    ['Half of it passes', `at ${limits.bands.join(', ')} Hz`],
+    [
+      'Bass',
+      `worst at ${bass.band} Hz: ${Math.abs(bass.loss).toFixed(1)} dB ${against} than an open hole, with the fan off`,
+    ],
+  ];
+};
+
+/** What was found, one line for each thing to build or to know. */
+export const designRows = (found: DesignFound, units: LengthUnits): readonly Row[] => {
+  const { vent, flow, count } = found;
+  if (!vent) return [];
+  const { rating, cost } = vent.inPlace;
+  return [
+    ...builtRows(vent, units),
+    ['Air', `${showFlow(flow, units)} at ${showSpeed(vent.speed, units)}, takes ${vent.loss.toFixed(0)} Pa`],
+    ['Costs the wall', `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
+    ...limitRows(vent),
+    [
+      'Once it is in',
+      `Dn,e,w ${rating ?? '–'} dB, costs the wall ${cost.toFixed(1)} dB${count > 1 ? ' by itself' : ''}, fans running`,
+    ],
+  ];
+};

@@ -1,0 +1,72 @@
+import { BOX_BANDS, COARSE_PLAN, solveBox, ventBoxGeometry, waveBoxSound } from './openings/index.ts';
+import type { BoxBand, BoxSound, VentBox } from './openings/index.ts';
+import { complex } from './quantities/index.ts';
+
+/** Boxes solved on the coarse grid for the search, first up to 400 Hz, where most of what passes a box does. */
+export interface DraftBoxes {
+  /** 1: up to 400 Hz; 2: all bands */
+  readonly sound: (box: VentBox, upTo: 1 | 2) => BoxSound;
+  /** boxes solved at least in part */
+  readonly count: () => number;
+}
+
+/** Bands that stage 1 settles; it solves one more, so that the curves between the lines do not end there. */
+export const SETTLED_FIRST = 315;
+const [FIRST_STAGE, LAST_BAND] = [400, 4000];
+/** Lines a band; the lowest bands are narrow peaks and stand at the end of the curves. */
+const LINES = { bass: 4, above: 2 } as const;
+
+/**
+ * The wave solution at 20 mm, as far as a search needs it. Its weighted leak was within 0.6 dB of the fine grid's for
+ * 61 boxes of the design grid.
+ * @param lowest third octave that counts, Hz
+ * @param onsolved told of each box
+ */
+export const createDraftBoxes = (lowest: number, onsolved: () => void): DraftBoxes => {
+  const first = Math.max(50, lowest === 100 ? 80 : lowest);
+  const bandsOf = (from: number, to: number): number[] => BOX_BANDS.filter((band) => band >= from && band <= to);
+  const solve = (box: VentBox, bands: readonly number[]): readonly BoxBand[] =>
+    solveBox(ventBoxGeometry(box), {
+      cellSize: COARSE_PLAN.cellSize,
+      frequenciesPerBand: (band) => (band < 100 ? LINES.bass : LINES.above),
+      bands,
+      inside: true,
+    })?.bands ?? [];
+  const soundOf = (box: VentBox, bands: readonly BoxBand[]): BoxSound =>
+    waveBoxSound(box, () => ({ bands, unknowns: 0, imbalance: null }));
+
+  const begun = new Map<string, readonly BoxBand[]>();
+  const sounds = new Map<string, BoxSound>();
+  const low = (box: VentBox, key: string): readonly BoxBand[] => {
+    const known = begun.get(key);
+    if (known) return known;
+    const bands = solve(box, bandsOf(first, FIRST_STAGE));
+    begun.set(key, bands);
+    onsolved();
+    return bands;
+  };
+  return {
+    sound: (box, upTo) => {
+      const key = JSON.stringify(box);
+      const known = sounds.get(`${upTo} ${key}`);
+      if (known) return known;
+      const below = low(box, key);
+      const sound = soundOf(box, upTo === 1 ? below : [...below, ...solve(box, bandsOf(FIRST_STAGE + 1, LAST_BAND))]);
+      sounds.set(`${upTo} ${key}`, sound);
+      return sound;
+    },
+    count: () => begun.size,
+  };
+};
+
+const BLOCKED = complex(1e12);
+const NOTHING = complex(0);
+
+/** A box that lets nothing through: what is left passes beside every box. */
+export const SILENT_BOX: BoxSound = {
+  pole: () => ({ a: BLOCKED, b: NOTHING, c: NOTHING, d: BLOCKED }),
+  bands: BOX_BANDS,
+  transmission: BOX_BANDS.map(() => 0),
+  meanSquare: BOX_BANDS.map(() => [0, 0] as const),
+  estimate: false,
+};
