@@ -1,9 +1,9 @@
-import { evaluateAir, fanPressure, grilleLoss } from './airflow/index.ts';
+import { evaluateAir, fanPressure, grilleLoss, soundResistance } from './airflow/index.ts';
 import type { AirResult } from './airflow/index.ts';
 import { breatheNotes } from './breatheNotes.ts';
 import type { BreatheQuestion, BreatheResult, PlacedVent, RatedNoise, VentCost, VentReport } from './breatheResult.ts';
 import { levelInRoom, ventNoise, ventTransmission, wantedDifference, withVents } from './openings/index.ts';
-import type { VentPorts } from './openings/index.ts';
+import type { VentPorts, VentSound } from './openings/index.ts';
 import { THIRD_OCTAVES, energySum, toReduction } from './quantities/index.ts';
 import { SPECTRA, noiseCriterion, noiseRating } from './ratings/index.ts';
 import type { PartResult } from './shell/index.ts';
@@ -63,7 +63,13 @@ export const breathe = (question: BreatheQuestion, walls: readonly PartResult[],
     volume === null ? null : rated(levelInRoom(power, volume, reverberation));
 
   const report = ({ path, opening, surface }: PlacedVent): VentReport => {
-    const sound = ventTransmission(path, ports);
+    const soundAt = (flow: number, running: boolean): VentSound =>
+      ventTransmission(
+        path,
+        ports,
+        path.elements.map((element) => soundResistance(element, flow, running)),
+      );
+    const sound = soundAt(air?.point.flows[path.id] ?? 0, true);
     const wall = walls.find(({ id }) => id === surface);
     const own = walls.find(({ id }) => id === opening);
     const flow = Math.abs(air?.point.flows[path.id] ?? 0);
@@ -81,6 +87,7 @@ export const breathe = (question: BreatheQuestion, walls: readonly PartResult[],
       opening,
       direction: path.direction,
       sound,
+      fanOff: air ? soundAt(air.still.flows[path.id] ?? 0, false).insertionLoss : sound.insertionLoss,
       R: sound.openArea.map((passed) => toReduction(passed / (own?.area ?? sound.area))),
       cost: wall
         ? costOf(sound.normalisedDifference, wall, vents.filter((other) => other.surface === surface).length)
@@ -88,6 +95,10 @@ export const breathe = (question: BreatheQuestion, walls: readonly PartResult[],
       flow: air?.point.flows[path.id] ?? 0,
       noise,
       inRoom: toRoom(noise.intoRoom),
+      pieceRatings:
+        volume === null
+          ? null
+          : noise.pieces.map(({ intoRoom }) => noiseRating(levelInRoom(intoRoom, volume, reverberation))),
     };
   };
 

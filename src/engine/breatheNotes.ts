@@ -1,5 +1,6 @@
 import type { BreatheQuestion, RatedNoise, VentReport } from './breatheResult.ts';
 import type { Note, NoteFigure } from './quantities/index.ts';
+import { noiseRating } from './ratings/index.ts';
 
 /** NR in a room where people listen. @source common practice: NR 20 to 25 */
 const QUIET = 25;
@@ -53,20 +54,48 @@ const casingNotes = (vent: VentReport): Note[] => {
   ];
 };
 
+/** Partitions that let so much through by themselves that the way round them counts for less, dB. */
+const THIN = 3;
+
+/** The partitions of a box pass as much as the way round them, where the air lets most through. */
+const partitionNotes = (vent: VentReport): Note[] => {
+  const { bands, limiting, partitions } = vent.sound;
+  const thin = bands.flatMap((band, b) =>
+    band >= 125 && band <= 4000 && limiting[b] === 'air' && (partitions[b] ?? 0) >= THIN ? [band] : [],
+  );
+  const [lowest] = thin;
+  if (lowest === undefined || (vent.cost?.lostOverall ?? 0) < 0.5) return [];
+  return [
+    {
+      code: 'thin-partitions',
+      severity: 'hint',
+      sentence: `From ${lowest} Hz on as much goes through the partitions of ${vent.name} as round them, in ${thin.length} ${thin.length === 1 ? 'band' : 'bands'}. Take boards of 18 mm or double ones, and seal their edges.`,
+      figures: [figure(`Through the partitions at ${lowest} Hz`, partitions[bands.indexOf(lowest)] ?? 0, 'dB')],
+      about: { part: vent.opening },
+    },
+  ];
+};
+
 /** Box and ducts resonate in the bass. */
 const bassNotes = (vent: VentReport): Note[] => {
   const { bands, insertionLoss } = vent.sound;
+  const still = vent.fanOff;
   const worst = bands.reduce((at, band, b) => {
     const inside = band >= LOW && band <= BASS_END;
-    return inside && (at < 0 || (insertionLoss[b] ?? 0) < (insertionLoss[at] ?? 0)) ? b : at;
+    return inside && (at < 0 || (still[b] ?? 0) < (still[at] ?? 0)) ? b : at;
   }, -1);
-  const loss = insertionLoss[worst] ?? 0;
+  const loss = still[worst] ?? 0;
+  const flowing = insertionLoss[worst] ?? 0;
   if (loss > -3) return [];
+  const damped =
+    flowing - loss < 0.5
+      ? ''
+      : ` With the fan on it is ${flowing < -0.5 ? `${Math.round(-flowing)} dB` : 'no more than the hole'}, for moving air damps it.`;
   return [
     {
       code: 'vent-bass',
       severity: 'hint',
-      sentence: `At ${bands[worst]} Hz ${vent.name} lets ${Math.round(-loss)} dB more through than an open hole of its size: box and ducts resonate. A larger box, longer ducts, or a grille that holds the air a little moves or damps it; no such box stops the bass.`,
+      sentence: `At ${bands[worst]} Hz ${vent.name} lets ${Math.round(-loss)} dB more through than an open hole of its size${damped ? ' while its fan stands' : ''}: box and ducts resonate.${damped} A larger box, longer ducts, or a grille that holds the air a little moves or damps it; no such box stops the bass.`,
       figures: [figure(`Insertion loss at ${bands[worst]} Hz`, loss, 'dB')],
       about: { part: vent.opening },
     },
@@ -89,13 +118,21 @@ const liningNotes = ({ vents }: BreatheQuestion): Note[] =>
       ]
     : [];
 
-const heardNotes = (inRoom: RatedNoise | null): Note[] =>
+/** The vent whose noise has the highest rating in the room, and the piece that most of it comes from. */
+const loudestOf = (vents: readonly VentReport[]): string => {
+  const [most] = vents
+    .flatMap(({ name, noise }) => (noise.loudest ? [{ name, piece: noise.loudest }] : []))
+    .sort((one, other) => noiseRating(other.piece.intoRoom) - noiseRating(one.piece.intoRoom));
+  return most ? ` Most of it comes from ${most.piece.name} of ${most.name}.` : '';
+};
+
+const heardNotes = (vents: readonly VentReport[], inRoom: RatedNoise | null): Note[] =>
   inRoom !== null && inRoom.noiseRating > QUIET
     ? [
         {
           code: 'fan-heard',
           severity: 'mistake',
-          sentence: `The vents make NR ${Math.round(inRoom.noiseRating)} in the room; up to NR ${QUIET} they are not noticed. A fan that disturbs is switched off, and then there is no air: put it further away, line the duct between, or slow the air.`,
+          sentence: `The vents make NR ${Math.round(inRoom.noiseRating)} in the room; up to NR ${QUIET} they are not noticed.${loudestOf(vents)} A fan that disturbs is switched off, and then there is no air: put it further away, line the duct between, or slow the air.`,
           figures: [figure('Noise rating', inRoom.noiseRating, '')],
           about: {},
         },
@@ -108,7 +145,7 @@ export const breatheNotes = (
   vents: readonly VentReport[],
   inRoom: RatedNoise | null,
 ): Note[] => [
-  ...vents.flatMap((vent) => [...costNotes(vent), ...casingNotes(vent), ...bassNotes(vent)]),
-  ...heardNotes(inRoom),
+  ...vents.flatMap((vent) => [...costNotes(vent), ...casingNotes(vent), ...partitionNotes(vent), ...bassNotes(vent)]),
+  ...heardNotes(vents, inRoom),
   ...liningNotes(question),
 ];

@@ -47,7 +47,10 @@ export interface VentReport {
   readonly name: string;
   readonly opening: string;
   readonly direction: 'supply' | 'extract';
+  /** with the air moving as its fans and the weather move it */
   readonly sound: VentSound;
+  /** insertion loss with the fans standing, dB per band: without flow nothing damps box and ducts */
+  readonly fanOff: readonly number[];
   /** R on the area of the opening, dB per band */
   readonly R: readonly number[];
   /** null where the wall is not known */
@@ -57,6 +60,8 @@ export interface VentReport {
   readonly noise: VentNoise;
   /** in the room; null where nothing is known of it */
   readonly inRoom: RatedNoise | null;
+  /** NR in the room of each piece of `noise` by itself; null where nothing is known of the room */
+  readonly pieceRatings: readonly number[] | null;
 }
 
 /** Vents and air of a room. */

@@ -22,7 +22,7 @@ export interface Evaluator {
   breathe(build: Build, question: BreatheQuestion, resolution: Resolution): BreatheResult;
   /** Every single swap and every named option. */
   plan(build: Build, resolution: Resolution): PlanResult;
-  /** Sound through one vent. */
+  /** Sound through one vent, its fans standing. */
   vent(path: VentPath, resolution: Resolution): VentSound;
   /** R of a casing at its size, as vents ask for it. */
   reductionAt(resolution: Resolution): VentPorts['reduction'];

@@ -1,8 +1,9 @@
-import { AIR_IMPEDANCE, SOUND_SPEED, scaled, sectionArea } from '../quantities/index.ts';
+import { AIR_IMPEDANCE, SOUND_SPEED, complex, plus, scaled, sectionArea } from '../quantities/index.ts';
 import type { Complex, Section } from '../quantities/index.ts';
 import { bandMean } from './bandLines.ts';
 import { mouthImpedance } from './box/index.ts';
 import { ductWavenumber } from './ductMode.ts';
+import { meshResistance } from './meshResistance.ts';
 import { STRAIGHT, chained, massOf, powerGain, seriesPole, wavePole } from './fourPole.ts';
 import type { FourPole } from './fourPole.ts';
 import { tabulated } from './tabulated.ts';
@@ -24,15 +25,26 @@ const legLength = (element: VentElement): number => {
   return element.section.shape === 'round' ? element.section.diameter : element.section.width;
 };
 
-/** @param sound of the box, for a box */
-export const planePiece = (element: VentElement, sound: BoxSound | null): PlanePiece => {
+/** What holds the air back where a grille, mesh, fan or cowl stands: mass in slots, friction in meshes, the flow. */
+const heldPiece = (element: Extract<VentElement, { section: Section }>, held: number): PlanePiece => {
+  const share = element.kind === 'grille' || element.kind === 'mesh' ? element.freeShare : 1;
+  const area = sectionArea(element.section);
+  const length = element.kind === 'grille' ? GRILLE_LENGTH : 0;
+  const mesh = element.kind === 'mesh';
+  return (frequency) => {
+    const still = mesh ? (meshResistance(frequency, share) * AIR_IMPEDANCE) / area : 0;
+    return seriesPole(plus(massOf(2 * Math.PI * frequency, length, area * share), complex(still + held)));
+  };
+};
+
+/**
+ * @param sound of the box, for a box
+ * @param held resistance that the flow adds in grilles, meshes, fans and cowls, Pa·s/m³
+ */
+export const planePiece = (element: VentElement, sound: BoxSound | null, held = 0): PlanePiece => {
   if (element.kind === 'box')
     return (frequency) => sound?.pole(Math.min(HIGHEST, Math.max(LOWEST, frequency))) ?? STRAIGHT;
-  if (element.kind === 'grille' || element.kind === 'mesh') {
-    const area = sectionArea(element.section) * element.freeShare;
-    const length = element.kind === 'grille' ? GRILLE_LENGTH : 0;
-    return (frequency) => seriesPole(massOf(2 * Math.PI * frequency, length, area));
-  }
+  if (['grille', 'mesh', 'fan', 'cowl'].includes(element.kind)) return heldPiece(element, held);
   const length = legLength(element);
   if (length === 0) return () => STRAIGHT;
   const lining = element.kind === 'duct' || element.kind === 'bend' ? element.lining : null;

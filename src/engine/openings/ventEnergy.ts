@@ -13,6 +13,7 @@ import {
   times,
 } from '../quantities/index.ts';
 import { SOUND_SPEED, toTransmission } from '../quantities/index.ts';
+import type { Section } from '../quantities/index.ts';
 import { ductWavenumber, lossRate } from './ductMode.ts';
 import { elbowLoss } from './ventElbow.ts';
 import type { VentElement, VentLining } from './ventElement.ts';
@@ -44,26 +45,32 @@ export const liningAbsorption = (frequency: number, lining: VentLining): number 
   return Math.max(0, (4 * z.re) / squaredModulus(plus(complex(1), z)));
 };
 
-const widthOf = (element: Extract<VentElement, { kind: 'duct' | 'bend' }>): number =>
+type Lined = Extract<VentElement, { kind: 'duct' | 'bend' }>;
+
+const widthOf = (element: Lined): number =>
   element.section.shape === 'round'
     ? element.section.diameter
     : Math.max(element.section.width, element.section.height);
 
-/** Sabine's loss of a lined duct, 1.05·α^1.4·P/S, dB/m: what a beam of sound leaves. */
-const sabineRate = (element: Extract<VentElement, { kind: 'duct' | 'bend' }>, frequency: number): number =>
-  element.lining === null
-    ? Infinity
-    : (1.05 * liningAbsorption(frequency, element.lining) ** 1.4 * sectionPerimeter(element.section)) /
-      sectionArea(element.section);
+/**
+ * Sabine's loss of a duct lined all round, 1.05·α^1.4·P/S: what a beam of sound leaves.
+ * @param absorption α of the lining, 0 to 1
+ * @param section clear
+ * @returns dB/m
+ * @validity from where the duct is as wide as the wavelength it only bounds the least mode
+ * @source Sabine (1940)
+ * @example sabineRate(0.5, { shape: 'rectangular', width: 0.1, height: 0.1 }) // 15.9
+ */
+export const sabineRate = (absorption: number, section: Section): number =>
+  (1.05 * absorption ** 1.4 * sectionPerimeter(section)) / sectionArea(section);
 
-const legLoss = (
-  element: Extract<VentElement, { kind: 'duct' | 'bend' }>,
-  frequency: number,
-  length: number,
-): number => {
+const beamRate = ({ lining, section }: Lined, frequency: number): number =>
+  lining === null ? Infinity : sabineRate(liningAbsorption(frequency, lining), section);
+
+const legLoss = (element: Lined, frequency: number, length: number): number => {
   const rate = lossRate(ductWavenumber(frequency, element.section, element.lining));
   const wide = widthOf(element) > SOUND_SPEED / frequency;
-  return Math.min(MOST_PER_LEG, (wide ? Math.min(rate, sabineRate(element, frequency)) : rate) * length);
+  return Math.min(MOST_PER_LEG, (wide ? Math.min(rate, beamRate(element, frequency)) : rate) * length);
 };
 
 /**

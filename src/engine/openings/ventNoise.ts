@@ -1,9 +1,11 @@
 import { energySum, exactCentre, sectionArea, toLevel, toReduction } from '../quantities/index.ts';
-import { NOISE_OCTAVES } from '../ratings/index.ts';
+import type { Section } from '../quantities/index.ts';
+import { NOISE_OCTAVES, noiseRating } from '../ratings/index.ts';
 import { mouthImpedance } from './box/index.ts';
 import { pieceTransmission } from './ventEnergy.ts';
 import { ventSections } from './ventElement.ts';
-import type { FanType, VentElement, VentPath } from './ventElement.ts';
+import type { FanType, VentBox, VentElement, VentPath } from './ventElement.ts';
+import { bendOctaves, ductOctaves, grilleOctaves, usualVanes } from './ventFlowNoise.ts';
 import type { VentPorts } from './ventSound.ts';
 
 /** Of the fan's whole power, octaves 63 Hz to 8 kHz, dB. @source published table of fan noise by type */
@@ -13,8 +15,6 @@ const BY_TYPE: Readonly<Record<FanType, readonly number[]>> = {
   forward: [-2, -6, -13, -18, -19, -22, -25, -30],
   radial: [-3, -5, -7, -7, -8, -11, -16, -18],
 };
-const SQUARE_FEET = 10.7639;
-const FEET = 3.28084;
 
 /**
  * Sound power of a fan without a data sheet: Lw = 40 + 10 lg q + 20 lg p.
@@ -31,32 +31,31 @@ export const fanPower = (flow: number, pressure: number): number => 40 + toLevel
 export const fanOctaves = (type: FanType, flow: number, pressure: number): number[] =>
   BY_TYPE[type].map((share) => fanPower(flow, Math.max(1, pressure)) + share);
 
-/**
- * Sound power of air in a grille: Lw = 10 lg S + 30 lg ξ + 60 lg u − 31.3 (S ft², u ft/s), spread about 48.8·u Hz.
- * @param area S of the face, m², > 0
- * @param loss ξ, its loss coefficient, > 0
- * @param speed u before it, m/s, > 0
- * @returns dB re 1 pW per octave 63 Hz to 8 kHz
- * @validity clean flow towards the grille
- * @source Beranek & Vér, Noise and Vibration Control Engineering (1992); ASHRAE (from memory)
- * @example grilleOctaves(0.02, 6, 1)[3] // 7.7
- */
-export const grilleOctaves = (area: number, loss: number, speed: number): number[] => {
-  const u = speed * FEET;
-  const whole = toLevel(area * SQUARE_FEET) + 3 * toLevel(loss) + 6 * toLevel(u) - 31.3;
-  const peak = Math.log2((48.8 * u) / 1000);
-  return NOISE_OCTAVES.map((octave) => {
-    const away = peak - Math.log2(octave / 1000);
-    return whole - 5.82 - 0.15 * away - 1.13 * away ** 2;
-  });
-};
+/** Noise of one piece as it leaves the vent, dB re 1 pW per octave 63 Hz to 8 kHz. */
+export interface PieceNoise {
+  /** place in the path */
+  readonly element: number;
+  readonly name: string;
+  readonly intoRoom: readonly number[];
+  readonly outwards: readonly number[];
+}
 
 /** What a vent sends into the room and outdoors by itself, dB re 1 pW per octave 63 Hz to 8 kHz. */
 export interface VentNoise {
   readonly intoRoom: readonly number[];
   readonly outwards: readonly number[];
+  /** of the pieces that make any */
+  readonly pieces: readonly PieceNoise[];
+  /** the piece that the highest noise rating in the room comes from; null without flow */
+  readonly loudest: PieceNoise | null;
   /** true where a fan's power is estimated for want of a data sheet */
   readonly estimated: boolean;
+}
+
+/** What each piece does at the flow. */
+export interface VentWorking {
+  readonly fanPressure: (element: number) => number;
+  readonly grilleLoss: (freeShare: number) => number;
 }
 
 /** Power that a mouth throws back into its duct, dB. */
@@ -65,63 +64,100 @@ const endLoss = (octave: number, area: number): number => {
   return toReduction((4 * z.re) / ((1 + z.re) ** 2 + z.im ** 2));
 };
 
-/** Thirds of an octave on average: what pieces take between two places. */
-const taken = (elements: readonly VentElement[], octave: number, ports: VentPorts): number =>
-  elements.reduce((sum, element) => {
-    const sound = element.kind === 'box' ? ports.boxSound(element.box) : null;
-    return sum + toReduction(Math.max(1e-9, pieceTransmission(element, sound, octave)));
-  }, 0);
-
 const SILENT = -100;
 
+const widthOf = (section: Section): number => (section.shape === 'round' ? section.diameter : section.width);
+
+const together = (sources: readonly (readonly number[])[]): number[] =>
+  NOISE_OCTAVES.map((_, o) => energySum([SILENT, ...sources.map((levels) => levels[o] ?? SILENT)]));
+
+/** Round each partition of a box the air turns twice, as in a bend of its gap. */
+const boxOctaves = ({ partitions, height, lining }: VentBox, flow: number): number[] => {
+  const clear = height - (lining?.faces === true ? 2 * lining.thickness : 0);
+  const turns = partitions.map(({ gap }) =>
+    bendOctaves({ shape: 'rectangular', width: gap, height: clear }, flow / (gap * clear), null),
+  );
+  return together([...turns, ...turns]);
+};
+
+/** Sound power of one piece towards either side. @returns null for a piece that makes none */
+const powerOf = (element: VentElement, at: number, flow: number, working: VentWorking): readonly number[] | null => {
+  if (element.kind === 'box') return element.box.partitions.length > 0 ? boxOctaves(element.box, flow) : null;
+  const area = sectionArea(element.section);
+  const speed = flow / area;
+  switch (element.kind) {
+    case 'fan':
+      return element.soundPower ?? fanOctaves(element.type, flow, working.fanPressure(at)).map((level) => level - 3);
+    case 'grille':
+    case 'mesh':
+      return element.freeShare < 1 ? grilleOctaves(area, working.grilleLoss(element.freeShare), speed) : null;
+    case 'cowl':
+      return element.loss > 0 ? grilleOctaves(area, element.loss, speed) : null;
+    case 'duct':
+      return ductOctaves(area, speed);
+    case 'bend': {
+      const vanes = element.form === 'vaned' ? usualVanes(widthOf(element.section)) : null;
+      const share = toLevel(Math.max(1e-6, Math.min(90, element.angle) / 90));
+      return bendOctaves(element.section, speed, vanes).map((level) => level + share);
+    }
+    case 'transition':
+      return null;
+  }
+};
+
+/** A grille at the very end gives its noise straight to the air before it. */
+const radiates = ({ kind }: VentElement): boolean => kind === 'grille' || kind === 'mesh' || kind === 'cowl';
+
 /**
- * Noise of fan and flow that leaves a vent at both ends: half of the fan's power each way, less what the pieces on the
- * way take and the mouth throws back; grilles at the ends as they stand.
+ * Noise of fan and flow that leaves a vent at both ends, piece by piece: half of an estimated fan's power each way, all
+ * of a bend's, duct's or grille's, less what the pieces on the way take and the mouth throws back.
  * @param path from the room outwards
  * @param flow m³/s, ≥ 0
- * @param working what each piece does at the flow: pressure of a fan, loss coefficient and face speed of a grille
+ * @param working what each piece does at the flow
  * @param ports as for the sound through the vent
- * @validity noise of bends and dampers left out: keep the air slow
- * @source fanPower, grilleOctaves; end reflection of a piston in a wall
+ * @validity dampers, whistling edges and pieces close to one another left out: up to 10 dB more where a fan or bend
+ * stands right behind a grille
+ * @source fanPower, grilleOctaves, bendOctaves, ductOctaves; end reflection of a piston in a wall
  */
-export const ventNoise = (
-  path: VentPath,
-  flow: number,
-  working: {
-    readonly fanPressure: (element: number) => number;
-    readonly grilleLoss: (freeShare: number) => number;
-  },
-  ports: VentPorts,
-): VentNoise => {
+export const ventNoise = (path: VentPath, flow: number, working: VentWorking, ports: VentPorts): VentNoise => {
   const { elements } = path;
   const [first, last] = [elements[0], elements.at(-1)];
   const silent = NOISE_OCTAVES.map(() => SILENT);
-  if (!first || !last || flow <= 0) return { intoRoom: silent, outwards: silent, estimated: false };
-  const areas = [sectionArea(ventSections(first)[0]), sectionArea(ventSections(last)[1])] as const;
-  const side = (inwards: boolean): number[] => {
-    const fans = elements.flatMap((element, i) => {
-      if (element.kind !== 'fan') return [];
-      const power = element.soundPower ?? fanOctaves(element.type, flow, working.fanPressure(i));
-      const between = inwards ? elements.slice(0, i) : elements.slice(i + 1);
-      const area = inwards ? areas[0] : areas[1];
-      return [
-        power.map((level, o) => {
-          const octave = NOISE_OCTAVES[o] ?? 1000;
-          return level - (element.soundPower ? 0 : 3) - taken(between, octave, ports) - endLoss(octave, area);
-        }),
-      ];
-    });
+  const none: VentNoise = { intoRoom: silent, outwards: silent, pieces: [], loudest: null, estimated: false };
+  if (!first || !last || flow <= 0) return none;
+  const taken = elements.map((element) => {
+    const sound = element.kind === 'box' ? ports.boxSound(element.box) : null;
+    return NOISE_OCTAVES.map((octave) => toReduction(Math.max(1e-9, pieceTransmission(element, sound, octave))));
+  });
+  const mouths = [sectionArea(ventSections(first)[0]), sectionArea(ventSections(last)[1])] as const;
+  const leaving = (power: readonly number[], at: number, inwards: boolean): number[] => {
+    const between = inwards ? taken.slice(0, at) : taken.slice(at + 1);
     const end = inwards ? first : last;
-    const grille =
-      end.kind === 'grille' && end.freeShare < 1
-        ? [grilleOctaves(sectionArea(end.section), working.grilleLoss(end.freeShare), flow / sectionArea(end.section))]
-        : [];
-    return NOISE_OCTAVES.map((_, o) =>
-      energySum([SILENT, ...[...fans, ...grille].map((levels) => levels[o] ?? SILENT)]),
-    );
+    const open = between.length === 0 && radiates(end);
+    return NOISE_OCTAVES.map((octave, o) => {
+      const way = between.reduce((sum, losses) => sum + (losses[o] ?? 0), 0);
+      const thrownBack = open ? 0 : endLoss(octave, inwards ? mouths[0] : mouths[1]);
+      return Math.max(SILENT, (power[o] ?? SILENT) - way - thrownBack);
+    });
   };
-  const estimated = elements.some((element) => element.kind === 'fan' && element.soundPower === null);
-  return { intoRoom: side(true), outwards: side(false), estimated };
+  const pieces = elements.flatMap((element, at): PieceNoise[] => {
+    const power = powerOf(element, at, flow, working);
+    if (!power) return [];
+    const { name } = element;
+    return [{ element: at, name, intoRoom: leaving(power, at, true), outwards: leaving(power, at, false) }];
+  });
+  const rated = pieces.map((piece) => ({ piece, rating: noiseRating(piece.intoRoom) }));
+  const loudest = rated.reduce<(typeof rated)[number] | null>(
+    (most, it) => (most === null || it.rating > most.rating ? it : most),
+    null,
+  );
+  return {
+    intoRoom: together(pieces.map(({ intoRoom }) => intoRoom)),
+    outwards: together(pieces.map(({ outwards }) => outwards)),
+    pieces,
+    loudest: loudest?.piece ?? null,
+    estimated: elements.some((element) => element.kind === 'fan' && element.soundPower === null),
+  };
 };
 
 /**

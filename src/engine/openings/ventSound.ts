@@ -35,6 +35,8 @@ export interface VentSound {
   readonly openArea: readonly number[];
   /** of a plain hole of the first mouth through the wall, m² */
   readonly hole: readonly number[];
+  /** by how much the partitions of its boxes, as they pass sound themselves, raise the way along the air, dB */
+  readonly partitions: readonly number[];
   /** against that hole, dB; negative where the vent lets more through than the hole */
   readonly insertionLoss: readonly number[];
   /** Dn,e, dB */

@@ -1,8 +1,9 @@
-import { THIRD_OCTAVES, sectionArea, toReduction } from '../quantities/index.ts';
+import { THIRD_OCTAVES, sectionArea, toLevel, toReduction } from '../quantities/index.ts';
 import { rateThirdOctaves } from '../ratings/index.ts';
 import { REFERENCE_AREA } from './measured.ts';
 import { airOpenArea, holeOpenArea, planeChain, planePiece } from './ventAir.ts';
 import { pieceTransmission } from './ventEnergy.ts';
+import { partitionFactor } from './ventPartitions.ts';
 import { ventSections } from './ventElement.ts';
 import type { VentElement, VentPath } from './ventElement.ts';
 import type { VentPorts, VentSound, VentWay } from './ventSound.ts';
@@ -40,13 +41,15 @@ const wallDepth = ({ elements }: VentPath): number =>
  * boxes and the walls of ducts that stand in a room, and beside the silencer at its joints.
  * @param path from the music room outwards, at least one piece
  * @param ports what is needed of others
+ * @param held resistance that flowing air adds in each piece, Pa·s/m³; none in still air
  * @returns ways, Dn,e and insertion loss against a plain hole
  * @throws RangeError for an empty path or a box that cannot be built
- * @validity 50 Hz to 5 kHz; rooms as diffuse half spaces, which small rooms are not below some 160 Hz; partitions of
- * boxes rigid; no flow. Never compared with a measurement.
- * @source air: plane-wave four-poles (Munjal 1987), boxes by the wave equation; walls: R by area; ISO 10140-2 for Dn,e
+ * @validity 50 Hz to 5 kHz; rooms as diffuse half spaces, which small rooms are not below some 160 Hz; linings take
+ * the same in flowing air. Never compared with a measurement.
+ * @source air: plane-wave four-poles (Munjal 1987), boxes by the wave equation, and through their
+ * partitions by R; walls: R by area; ISO 10140-2 for Dn,e
  */
-export const ventTransmission = (path: VentPath, ports: VentPorts): VentSound => {
+export const ventTransmission = (path: VentPath, ports: VentPorts, held: readonly number[] = []): VentSound => {
   const { elements } = path;
   const bands = THIRD_OCTAVES;
   const [first, last] = [elements[0], elements.at(-1)];
@@ -62,11 +65,18 @@ export const ventTransmission = (path: VentPath, ports: VentPorts): VentSound =>
     passing.slice(from, to).reduce((product, piece) => product * piece(band), 1);
   const chain = planeChain(
     elements,
-    elements.map((element, i) => planePiece(element, sounds[i] ?? null)),
+    elements.map((element, i) => planePiece(element, sounds[i] ?? null, held[i] ?? 0)),
   );
   const [mouth, end] = [ventSections(first)[0], ventSections(last)[1]];
   const area = sectionArea(mouth);
-  const air = airOpenArea(chain, [area, sectionArea(end)], through(0, elements.length), bands);
+  const round = airOpenArea(chain, [area, sectionArea(end)], through(0, elements.length), bands);
+  const partitions = bands.map((band) =>
+    elements.reduce((product, element, i) => {
+      const sound = sounds[i];
+      return element.kind === 'box' && sound ? product * partitionFactor(element.box, sound, band) : product;
+    }, 1),
+  );
+  const air = round.map((passed, b) => passed * (partitions[b] ?? 1));
   const hole = holeOpenArea(mouth, wallDepth(path), bands);
   const far = holeOpenArea(end, wallDepth(path), bands);
 
@@ -109,6 +119,7 @@ export const ventTransmission = (path: VentPath, ports: VentPorts): VentSound =>
     ways,
     openArea,
     hole,
+    partitions: partitions.map(toLevel),
     insertionLoss: openArea.map((passed, b) => toReduction(passed / (hole[b] ?? 1))),
     normalisedDifference,
     ratings: rateThirdOctaves({ bands, values: normalisedDifference }),

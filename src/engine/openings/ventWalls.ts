@@ -1,15 +1,6 @@
-import {
-  SOUND_SPEED,
-  complex,
-  exactCentre,
-  plus,
-  sectionArea,
-  sectionPerimeter,
-  squaredModulus,
-  toTransmission,
-} from '../quantities/index.ts';
+import { SOUND_SPEED, exactCentre, sectionArea, sectionPerimeter, toTransmission } from '../quantities/index.ts';
 import { massLaw } from '../transmission/index.ts';
-import { mouthImpedance } from './box/index.ts';
+import { breakInShare } from './box/index.ts';
 import { liningAbsorption, nearestBand } from './ventEnergy.ts';
 import type { VentBox, VentElement, VentWall } from './ventElement.ts';
 import type { BoxSound } from './ventBoxSound.ts';
@@ -40,34 +31,23 @@ const linedArea = ({ length, width, height, partitions, lining }: VentBox): numb
   return edges + sides + (lining.faces ? 2 * length * width : 0);
 };
 
-/** Power that a mouth in a wall lets out of what arrives at it in its duct: 4·Re z/|1 + z|². */
-const mouthTransmission = (frequency: number, area: number): number => {
-  const z = mouthImpedance(frequency, area);
-  return (4 * z.re) / squaredModulus(plus(complex(1), z));
-};
-
 /**
  * Share of what comes through the casing that leaves by the duct to the other side. From the wave solution by
- * reciprocity: a diffuse field at the far mouth puts <p²> = p̄²·(π/k²S)·t·<|p|²> into the box, t the mouth's own
- * transmission. Without it as in a small room: η = So·t/(A + (Si + So)·t), and 1 below the box's first mode.
+ * reciprocity, as breakInShare. Without it as in a small room: η = So/(A + Si + So), and 1 below the box's first mode.
  * @param sound of the box
  * @param leaves the duct by which it leaves: 0 to the room, 1 outwards
  * @param band nominal third octave, Hz
  * @returns 0 to 1
- * @validity estimate only above the first mode
+ * @validity estimate only above the first mode; what the mouth throws back into its duct is not taken off
  * @source reciprocity (derived); Sabine (energy balance)
  */
 export const casingShare = (box: VentBox, sound: BoxSound, leaves: 0 | 1, band: number): number => {
   const frequency = exactCentre(band);
-  const k = (2 * Math.PI * frequency) / SOUND_SPEED;
-  const area = sectionArea(box.ports[leaves].section);
+  const out = sectionArea(box.ports[leaves].section);
   const square = sound.meanSquare?.[nearestBand(sound.bands, band)]?.[leaves];
-  if (square !== undefined)
-    return Math.min(1, ((square * Math.PI) / (k ** 2 * area)) * mouthTransmission(frequency, area));
+  if (square !== undefined) return breakInShare(square, frequency, out, box.height);
   if (frequency < SOUND_SPEED / (2 * Math.max(box.length, box.width))) return 1;
-  const out = area * mouthTransmission(frequency, area);
-  const other = sectionArea(box.ports[leaves === 0 ? 1 : 0].section);
-  const back = other * mouthTransmission(frequency, other);
+  const back = sectionArea(box.ports[leaves === 0 ? 1 : 0].section);
   const absorbed = box.lining ? linedArea(box) * liningAbsorption(frequency, box.lining) : 0;
   return out / (absorbed + back + out);
 };

@@ -45,6 +45,7 @@ export type NoteCode =
   | 'no-combustion'
   | 'bare-vent'
   | 'weak-casing'
+  | 'thin-partitions'
   | 'vent-costs-wall'
   | 'vent-bass'
   | 'foam-lining'

@@ -9,7 +9,10 @@ export const solvedBox = (box: VentBox): BoxSound => waveBoxSound(box, solveBoxW
 /** Of the rating of a vent, dB. @source engineering judgement: such boxes have not been compared with measurements */
 const VENT_RATING_SPREAD = 4;
 
-/** A vent lets the same through whatever hole of the wall is counted as its area. */
+/**
+ * A vent lets the same through whatever hole of the wall is counted as its area. Its fans are taken as standing: moving
+ * air holds the sound back a little, and the shell is told on the safe side.
+ */
 export const pathTransmission = (
   path: VentPath,
   area: number,

@@ -44,6 +44,32 @@ describe('vents and air of a room', () => {
     expect(present.inRoom?.noiseRating).toBeLessThan(45);
   });
 
+  it('let through less at the dips in the bass with the fan on than off, and never change without air', () => {
+    for (const { sound, fanOff } of present.vents) {
+      const bass = sound.bands.flatMap((band, b) => (band >= 50 && band <= 125 ? [b] : []));
+      const worst = bass.reduce((least, b) => ((fanOff[b] ?? 0) < (fanOff[least] ?? 0) ? b : least), bass[0] ?? 0);
+      expect(sound.insertionLoss[worst]).toBeGreaterThan((fanOff[worst] ?? 0) + 0.1);
+    }
+    const closed = breathed(({ surfaces, vents }) => {
+      surfaces[0]?.openings?.splice(1, 1);
+      vents.splice(1, 1);
+    });
+    expect(closed.vents[0]?.fanOff).toEqual(closed.vents[0]?.sound.insertionLoss);
+  });
+
+  it('name the piece that most of the noise comes from, and rate each by itself', () => {
+    const loud = breathed(({ vents }) => {
+      Object.assign(vents[0]?.elements[0] ?? {}, { section: { shape: 'round', diameter_mm: 80 }, free_percent: 40 });
+    });
+    const note = loud.notes.find(({ code }) => code === 'fan-heard');
+    expect(note?.sentence).toContain('Most of it comes from Grille of Supply.');
+    const [supply] = loud.vents;
+    expect(supply?.noise.loudest?.name).toBe('Grille');
+    const ratings = supply?.pieceRatings ?? [];
+    expect(ratings).toHaveLength(supply?.noise.pieces.length ?? 0);
+    expect(supply?.inRoom?.noiseRating).toBeGreaterThanOrEqual(Math.max(...ratings));
+  });
+
   it('lose air with a narrower duct, and say so before it is too little', () => {
     const narrow = breathed(({ vents }) => {
       for (const element of vents[1]?.elements ?? [])

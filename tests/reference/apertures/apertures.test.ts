@@ -62,11 +62,13 @@ describe('single values', () => {
     }
   });
   it('bands of an open aperture fall to about -5 to -10 dB (Vigran, Building Acoustics 2008, 9.2.1, published)', () => {
+    const printed: unknown = check('aperture-dip-range').expected;
+    const [high = Number.NaN, low = Number.NaN] = Array.isArray(printed) ? printed.map(Number) : [];
     for (const one of golden.holes) {
       const tau = holeTransmissions(2 * one.a, one.d, THIRD_OCTAVES, 'normal');
       const least = toReduction(Math.max(...tau));
-      expect(least).toBeLessThan(-5);
-      expect(least).toBeGreaterThan(-10);
+      expect(least).toBeLessThan(high);
+      expect(least).toBeGreaterThan(low);
     }
   });
 });

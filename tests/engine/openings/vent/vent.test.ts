@@ -3,10 +3,8 @@ import {
   boxFaults,
   estimatedBoxSound,
   holeTransmissions,
-  levelInRoom,
   solveBoxWhole,
   ventBoxGeometry,
-  ventNoise,
   ventTransmission,
   wantedDifference,
   waveBoxSound,
@@ -104,8 +102,11 @@ describe('a baffled box between two ducts', () => {
       70.458, 70.163, 50.056, 45.656, 53.704, 66.374, 62.851,
     ];
     const vent = ventTransmission(path(duct(0.1, false), boxed(13), duct(0.1, false)), exact);
-    const R = (vent.ways[0]?.openArea ?? []).slice(from, to).map((a) => -10 * Math.log10(a / vent.area));
-    known.forEach((value, i) => expect(Math.abs((R[i] ?? 0) - value)).toBeLessThan(i < 16 ? 0.6 : 1.3));
+    // that solution takes the partitions as rigid; what they add is told apart
+    const R = vent.bands.map(
+      (_, b) => -10 * Math.log10((vent.ways[0]?.openArea[b] ?? 0) / vent.area) + (vent.partitions[b] ?? 0),
+    );
+    known.forEach((value, i) => expect(Math.abs((R[from + i] ?? 0) - value)).toBeLessThan(i < 16 ? 0.6 : 1.3));
   });
 
   it('is limited by its boards in the middle, and a heavier casing helps', () => {
@@ -146,32 +147,7 @@ describe('what a vent must reach', () => {
   });
 });
 
-describe('noise of a vent', () => {
-  const fan: VentElement = {
-    kind: 'fan',
-    name: 'Fan',
-    section,
-    curve: { flows: [0, 0.05], pressures: [100, 0] },
-    soundPower: null,
-    type: 'backward',
-  };
-  const working = { fanPressure: () => 60, grilleLoss: () => 6 };
-  const nr = (...elements: VentElement[]): number =>
-    noiseRating(levelInRoom(ventNoise(path(...elements), 0.025, working, exact).intoRoom, 40, 0.4));
-
-  it('falls with lining between fan and room, and rises with the speed in the grille', () => {
-    expect(nr(duct(1, true), fan)).toBeLessThan(nr(duct(1, false), fan) - 5);
-    const grille: VentElement = { kind: 'grille', name: 'Grille', section, freeShare: 0.5 };
-    const slow = ventNoise(path(grille), 0.01, working, exact).intoRoom;
-    const fast = ventNoise(path(grille), 0.02, working, exact).intoRoom;
-    const loudest = (levels: readonly number[]): number => Math.max(...levels);
-    expect(loudest(fast) - loudest(slow)).toBeGreaterThan(12);
-  });
-
-  it('is nothing without flow', () => {
-    expect(Math.max(...ventNoise(path(fan), 0, working, exact).intoRoom)).toBeLessThan(-50);
-  });
-
+describe('noise', () => {
   it('is rated by the curves it touches', () => {
     expect(NOISE_OCTAVES).toHaveLength(8);
     expect(noiseRating([47, 35, 26, 19, 15, 12, 9, 7])).toBeCloseTo(15, 0);
