@@ -29,6 +29,12 @@ export const BOARD_SPREADS: Readonly<Record<BoardFamily, BoardSpread>> = {
   other: { density: 0.08, stiffness: 0.2, loss: 0.4, thickness: [0.3e-3, 0.02] },
 };
 
+/** Spread of a board's thickness as a share of it, at most a fifth. @param thickness m */
+export const thicknessShare = (family: BoardFamily, thickness: number): number => {
+  const [metres, share] = BOARD_SPREADS[family].thickness;
+  return Math.min(0.2, Math.max(metres / thickness, share));
+};
+
 /**
  * Flow resistivity of one wool differs within a batch and with how tightly it is laid; of the logarithm.
  * @source engineering judgement: tables of one density span a factor of about two (±2 standard deviations)

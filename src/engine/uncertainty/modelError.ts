@@ -8,15 +8,12 @@ export interface ErrorScale {
   readonly band: number;
 }
 
-/** The scales learned from the measured record, by class of construction; null where nothing was measured. */
+/** The scales learned from the measured record. */
 export interface ModelErrorRecord {
+  /** of a class that was never measured: as every other class, each counting alike */
   readonly all: ErrorScale;
-  readonly classes: Readonly<
-    Record<
-      string,
-      { readonly ratings: number; readonly rating: number | null; readonly bands: number; readonly band: number | null }
-    >
-  >;
+  /** by class of construction, with how many of its own figures were measured; few of them lean on the other classes */
+  readonly classes: Readonly<Record<string, ErrorScale & { readonly ratings: number; readonly bands: number }>>;
 }
 
 /** Error of R in dB per third octave: common·zc + octave·zo + third·zt with standard normal z. */
@@ -37,26 +34,11 @@ export interface ErrorModel {
   readonly chain: number;
 }
 
-/** From this many figures on a class stands by itself; below, it is mixed with all others. */
-const STANDS_ALONE = 15;
-
-/** Weight of all classes together in that mixture, as a number of figures. @source engineering judgement */
-const POOL_WEIGHT = 10;
-
-/** A kind of part that was never measured is trusted less than the mean of all. @source classes of a single case, left out, in tests/reference/intervals */
-const STRANGER = 1.2;
-
 /** Correlation of the residuals of neighbouring octaves. @source residuals of tests/reference/tl: 0.5 one octave apart, 0.2 two, 0 three */
-const NEIGHBOURS = 0.5;
+export const NEIGHBOURS = 0.5;
 
 /** What laboratories differ by in the middle bands is part of the measured record already, dB. @source as the likely error of a prediction */
 const MIDDLE = 1.8;
-
-const mixed = (own: number | null, count: number, all: number): number => {
-  if (own === null || count === 0) return all * STRANGER;
-  if (count >= STANDS_ALONE) return own;
-  return Math.sqrt((count * own ** 2 + POOL_WEIGHT * all ** 2) / (count + POOL_WEIGHT));
-};
 
 /**
  * How far predictions of a class of construction are off beside what their inputs explain.
@@ -66,13 +48,8 @@ const mixed = (own: number | null, count: number, all: number): number => {
  * @source tests/reference/tl (measured record), by the 90th percentile of the residuals
  * @example errorScale('masonry', MODEL_ERROR_RECORD).band
  */
-export const errorScale = (kind: string, record: ModelErrorRecord = MODEL_ERROR_RECORD): ErrorScale => {
-  const known = record.classes[kind];
-  return {
-    rating: mixed(known?.rating ?? null, known?.ratings ?? 0, record.all.rating),
-    band: mixed(known?.band ?? null, known?.bands ?? 0, record.all.band),
-  };
-};
+export const errorScale = (kind: string, record: ModelErrorRecord = MODEL_ERROR_RECORD): ErrorScale =>
+  record.classes[kind] ?? record.all;
 
 /** Variance of Σ w·zo where the zo are a chain. @param weights one per octave */
 const chainVariance = (weights: readonly number[], chain: number): number =>

@@ -9,8 +9,9 @@ import {
   SHEAR_LOSS_SPREAD,
   SHEAR_SPREAD,
   depthSpread,
+  thicknessShare,
 } from './materialSpreads.ts';
-import { DAMP_EFFECT } from './workmanship.ts';
+import { DAMP_EFFECT, takesWater } from './workmanship.ts';
 import type { Workmanship } from './workmanship.ts';
 
 /** How far each input is from its middle, in standard deviations; an input that is not named is at its middle. */
@@ -20,8 +21,7 @@ const relative = (spread: number, z: number): number => Math.exp(spread * z);
 
 const perturbBoard = (material: BoardMaterial, z: (kind: InputKind) => number, damp: number): BoardMaterial => {
   const spread = BOARD_SPREADS[material.family];
-  const takesWater = material.family === 'gypsum' || material.family === 'wood' || material.family === 'mineral';
-  const wet = takesWater ? damp : 0;
+  const wet = takesWater(material.family) ? damp : 0;
   return {
     ...material,
     density: material.density * relative(spread.density, z('density')) * (1 + DAMP_EFFECT.density * wet),
@@ -44,13 +44,8 @@ const perturbDamping = (material: ViscoelasticMaterial, z: (kind: InputKind) => 
   lossFactor: material.lossFactor * relative(SHEAR_LOSS_SPREAD, z('loss')),
 });
 
-const perturbThickness = (layer: BoardLayer, z: number): number => {
-  const [metres, share] = BOARD_SPREADS[layer.material.family].thickness;
-  return (
-    layer.thickness *
-    Math.exp((Math.min(0.2 * layer.thickness, Math.max(metres, share * layer.thickness)) * z) / layer.thickness)
-  );
-};
+const perturbThickness = ({ thickness, material }: BoardLayer, z: number): number =>
+  thickness * relative(thicknessShare(material.family, thickness), z);
 
 /**
  * A make-up as it might be delivered and built: each input moved from its middle.

@@ -11,7 +11,7 @@ import type { ModelErrorRecord } from './modelError.ts';
 import { MODEL_ERROR_RECORD } from './modelErrorRecord.ts';
 import { sampleEnsemble } from './sample.ts';
 import type { SampleOptions, SampledResult } from './sample.ts';
-import { fitSurrogate } from './surrogate.ts';
+import { fitSurrogate } from './fitSurrogate.ts';
 import type { Surrogate } from './surrogate.ts';
 import { FLAWLESS } from './workmanship.ts';
 import type { Workmanship } from './workmanship.ts';

@@ -1,3 +1,5 @@
+import type { BoardFamily } from '../materials/index.ts';
+
 /** A quantity that goes with care: its middle and the spread of its logarithm (or of itself for damp), in standard deviations. */
 export interface Care {
   readonly middle: number;
@@ -57,3 +59,7 @@ export const LABORATORY: Workmanship = { joints: FLAWLESS.joints, fixings: FIXIN
 
 /** Share by which one step of damp adds to the mass, takes from the stiffness and adds to the losses of a board. */
 export const DAMP_EFFECT = { density: 0.015, stiffness: -0.04, loss: 0.05 } as const;
+
+/** Boards that take up water from the air. @source common practice */
+export const takesWater = (family: BoardFamily): boolean =>
+  family === 'gypsum' || family === 'wood' || family === 'mineral';

@@ -11,19 +11,20 @@ import {
   fitSurrogate,
   FLAWLESS,
   JOINTS,
+  LABORATORY,
   logTransmission,
   normalHypercube,
   reportedFigure,
   surrogateInto,
 } from '../../../src/engine/uncertainty/index.ts';
 import type { UncertaintyOptions } from '../../../src/engine/uncertainty/index.ts';
-import { predict, smallBuild, studWall, uncertainty } from './walls.ts';
+import { hollow, predict, smallBuild, studWall, uncertainty } from './walls.ts';
 
 const usual = { joints: JOINTS.usual, fixings: FIXINGS.usual, damp: DAMP.usual };
 const draw = (options: Partial<UncertaintyOptions>) => complete(uncertainty.shell(smallBuild, options));
 const width = ({ p5, p95 }: { p5: number; p95: number }): number => p95 - p5;
 
-describe('the polynomial of a make-up', () => {
+describe('the surrogate of a make-up', () => {
   const atLaboratory = (assembly: typeof studWall, resolution: 'draft' | 'full') =>
     predict(assembly, { width: 4, height: 2.5 }, resolution);
   const surrogate = complete(fitSurrogate(studWall, usual, atLaboratory));
@@ -47,6 +48,32 @@ describe('the polynomial of a make-up', () => {
     const dB = Array.from(surrogate.residual, (value) => (10 / Math.LN10) * value);
     expect(Math.max(...dB)).toBeLessThan(5);
     expect(Math.max(...dB)).toBeGreaterThan(0.01);
+  });
+
+  test('follows the dip of coincidence through the bands: STC scatters as by real predictions', () => {
+    const keys = assemblyInputs(hollow, LABORATORY).map(({ key }) => key);
+    const fitted = complete(fitSurrogate(hollow, LABORATORY, atLaboratory));
+    const columns = normalHypercube(80, keys.length, createGenerator(4));
+    const drawn = Float64Array.from(logTransmission(hollow, () => 0, FLAWLESS, atLaboratory, 'draft'));
+    const out = new Float64Array(drawn.length);
+    const classOf = (logs: Iterable<number>): number =>
+      figureOf(
+        'STC',
+        Array.from(logs, (value) => (-10 / Math.LN10) * Math.min(0, value)),
+      );
+    const pairs = Array.from({ length: 80 }, (_, i) => {
+      const departure = (key: string) => columns[keys.indexOf(key)]?.[i] ?? 0;
+      surrogateInto(fitted, drawn, columns, i, 1, out);
+      return [classOf(logTransmission(hollow, departure, LABORATORY, atLaboratory, 'draft')), classOf(out)] as const;
+    });
+    const scatter = (values: readonly number[]): number => {
+      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+    };
+    const real = scatter(pairs.map(([value]) => value));
+    expect(scatter(pairs.map(([, value]) => value)) / real).toBeGreaterThan(0.85);
+    expect(scatter(pairs.map(([, value]) => value)) / real).toBeLessThan(1.15);
+    expect(scatter(pairs.map(([one, other]) => one - other))).toBeLessThan(0.45 * real);
   });
 });
 

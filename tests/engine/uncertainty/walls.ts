@@ -39,6 +39,27 @@ export const studWall: Assembly = {
   ],
 };
 
+/** The same boards straight on light steel studs, without wool. */
+export const hollow: Assembly = {
+  name: 'Hollow wall',
+  layers: studWall.layers.map((layer) =>
+    layer.kind === 'cavity'
+      ? {
+          kind: 'cavity',
+          depth: layer.depth,
+          frame: {
+            stud: 'steel',
+            arrangement: 'common',
+            fixing: 'direct',
+            spacing: 0.6,
+            barSpacing: 0.6,
+            gauge: 0.5e-3,
+          },
+        }
+      : layer,
+  ),
+};
+
 const part = (id: string, it: Partial<Part>): Part => ({
   id,
   name: id,

@@ -10,7 +10,7 @@ import { groupOf } from '../tl/errorRecord.ts';
 import type { Group } from '../tl/errorRecord.ts';
 import { assemblyOf, measuredCases } from '../tl/measuredCases.ts';
 import type { MeasuredCase } from '../tl/measuredCases.ts';
-import { errorScales } from './errorScales.ts';
+import { errorScaleOf, errorScales } from './errorScales.ts';
 import type { ScoredFigure } from './errorScales.ts';
 import { measuredFigures } from './measuredFigures.ts';
 import type { MeasuredFigure } from './measuredFigures.ts';
@@ -29,12 +29,11 @@ export interface Covered {
 
 const DRAWS = { score: 500, judge: 1000 };
 
-/** The same error of the method for every class. */
-const evenRecord = (kind: string, scale: ErrorScale): ModelErrorRecord => ({
+/** One class with one error of the method. */
+const recordOf = (kind: string, scale: ErrorScale): ModelErrorRecord => ({
   all: scale,
-  classes: { [kind]: { ratings: MANY, rating: scale.rating, bands: MANY, band: scale.band } },
+  classes: { [kind]: { ratings: 0, bands: 0, ...scale } },
 });
-const MANY = 1000;
 const NONE: ErrorScale = { rating: 0, band: 0 };
 const SOME: ErrorScale = { rating: 2, band: 4 };
 
@@ -60,8 +59,8 @@ const sampled = ({ it, uncertainty }: Held, record: ModelErrorRecord, samples: n
  * how much it takes to reach the measured figure.
  */
 const scored = (held: Held): ScoredFigure[] => {
-  const without = sampled(held, evenRecord(held.constructionClass, NONE), DRAWS.score);
-  const some = sampled(held, evenRecord(held.constructionClass, SOME), DRAWS.score);
+  const without = sampled(held, recordOf(held.constructionClass, NONE), DRAWS.score);
+  const some = sampled(held, recordOf(held.constructionClass, SOME), DRAWS.score);
   return held.figures.map((figure) => {
     const error = figure.measured - figure.predicted;
     const wanted = Math.max(0, Math.abs(error) - figure.rounding);
@@ -103,7 +102,8 @@ export const coverage = (): Coverage => {
   const figures = cases.flatMap(scored);
   const covered = cases.flatMap((held) => {
     const others = figures.filter(({ id }) => id !== held.it.id);
-    const result = sampled(held, errorScales(others), DRAWS.judge);
+    const learned = errorScaleOf(others)(held.constructionClass);
+    const result = sampled(held, recordOf(held.constructionClass, learned), DRAWS.judge);
     return held.figures.map((figure): Covered => {
       const error = figure.measured - figure.predicted;
       const within = (low: 'p5' | 'p25', high: 'p75' | 'p95'): boolean =>

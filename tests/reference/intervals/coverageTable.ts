@@ -10,8 +10,8 @@ export interface CoverageRow {
   readonly in50: number;
   /** mean width of the 90 % interval, dB */
   readonly width: number;
-  /** held to 85 to 95 of 100: the totals and every kind of construction with 20 cases or more; finer classes to 85 at least */
-  readonly gate: 'both' | 'least' | null;
+  /** held to 85 to 95 of 100: the totals, and every kind and class of construction with 20 cases or more */
+  readonly gated: boolean;
 }
 
 /** A kind with fewer cases proves nothing by itself. */
@@ -20,7 +20,7 @@ const ENOUGH = 20;
 const share = (covered: readonly Covered[], held: (it: Covered) => boolean): number =>
   covered.filter(held).length / covered.length;
 
-const row = (name: string, covered: readonly Covered[], gate: 'both' | 'least'): CoverageRow => {
+const row = (name: string, covered: readonly Covered[]): CoverageRow => {
   const cases = new Set(covered.map((it) => it.id)).size;
   return {
     name,
@@ -29,7 +29,7 @@ const row = (name: string, covered: readonly Covered[], gate: 'both' | 'least'):
     in90: share(covered, (it) => it.in90),
     in50: share(covered, (it) => it.in50),
     width: covered.reduce((sum, it) => sum + it.width, 0) / covered.length,
-    gate: cases >= ENOUGH ? gate : null,
+    gated: cases >= ENOUGH,
   };
 };
 
@@ -37,44 +37,43 @@ const row = (name: string, covered: readonly Covered[], gate: 'both' | 'least'):
 export const coverageRows = (covered: readonly Covered[]): readonly CoverageRow[] => {
   const kinds = [...new Set(covered.map((it) => it.constructionClass))].sort();
   return [
-    row('all', covered, 'both'),
+    row('all', covered),
     row(
       'all ratings',
       covered.filter((it) => it.band === null),
-      'both',
     ),
     row(
       'all bands',
       covered.filter((it) => it.band !== null),
-      'both',
     ),
     ...GROUPS.map((group) =>
       row(
         group,
         covered.filter((it) => it.group === group),
-        'both',
       ),
     ),
     ...kinds.map((kind) =>
       row(
         `  ${kind}`,
         covered.filter((it) => it.constructionClass === kind),
-        'least',
       ),
     ),
   ];
 };
 
-const holds = ({ gate, in90 }: CoverageRow): boolean => {
+const holds = ({ gated, in90 }: CoverageRow): boolean => {
   const percent = Math.round(100 * in90);
-  return gate === null || (percent >= 85 && (gate === 'least' || percent <= 95));
+  return !gated || (percent >= 85 && percent <= 95);
 };
 
 /** Rows that are gated and do not hold, to whole per cent, in words. */
 export const failedCoverage = (rows: readonly CoverageRow[]): string[] =>
   rows
     .filter((it) => !holds(it))
-    .map((it) => `${it.name}: the stated 90 % interval holds ${(100 * it.in90).toFixed(1)} % of ${it.figures} figures`);
+    .map(
+      (it) =>
+        `${it.name.trim()}: the stated 90 % interval holds ${(100 * it.in90).toFixed(1)} % of ${it.figures} figures`,
+    );
 
 const percent = (value: number): string => (100 * value).toFixed(0).padStart(7);
 
@@ -84,6 +83,6 @@ export const coverageLines = (rows: readonly CoverageRow[]): readonly string[] =
   ...rows.map(
     (it) =>
       `${it.name.padEnd(42)}${String(it.cases).padStart(7)}${String(it.figures).padStart(9)}` +
-      `${percent(it.in90)}${percent(it.in50)}${it.width.toFixed(1).padStart(8)}${it.gate === null ? '' : it.gate === 'both' ? '  85 to 95' : '  at least 85'}`,
+      `${percent(it.in90)}${percent(it.in50)}${it.width.toFixed(1).padStart(8)}${it.gated ? '  85 to 95' : ''}`,
   ),
 ];
