@@ -19,7 +19,11 @@ const vent = v.strictObject({
   Dne_dB: figures,
   /** of Dn,e */
   ratings: v.strictObject({ Dnew: maybe, C: maybe, Ctr: maybe }),
+  /** with the air moving, and with the fans standing */
   insertion_loss_dB: figures,
+  insertion_loss_fan_off_dB: figures,
+  /** by how much partitions that pass sound themselves raise the way along the air */
+  through_partitions_dB: figures,
   R_dB: figures,
   spread_dB: figures,
   limiting: v.array(v.picklist(['air', 'casing', 'duct-wall', 'joints'])),
@@ -33,6 +37,10 @@ const vent = v.strictObject({
   pieces: v.array(piece),
   noise_in_room: v.nullable(noise),
   noise_outwards_Lw_dB: figures,
+  /** each piece by itself; NR in the room by itself, null where the room is not known */
+  noise_pieces: v.array(v.strictObject({ name: text, NR: maybe, into_room_Lw_dB: figures, outwards_Lw_dB: figures })),
+  /** name of the piece that most of the noise in the room comes from */
+  loudest_piece: v.nullable(text),
   fan_noise_estimated: v.boolean(),
 });
 
@@ -52,6 +60,10 @@ const air = v.strictObject({
   volume_m3: v.number(),
   room_pressure_Pa: v.number(),
   fresh_air_L_s: v.number(),
+  /** fans standing, door closed: by warmth and wind alone */
+  fan_off_L_s: v.number(),
+  /** from mouth to mouth in the planned direction */
+  natural_draught_Pa: v.strictObject({ warmth: v.number(), wind: v.number() }),
   planned_L_s: v.number(),
   least_L_s: v.number(),
   for_CO2_target_L_s: v.number(),

@@ -59,6 +59,32 @@ describe('lullwright breathe', () => {
     expect(Math.max(...tables.map((line) => line.length))).toBeLessThanOrEqual(100);
   });
 
+  it('says what warmth and wind move while the fan stands, and which piece is loudest', async () => {
+    const room = ventedRoom();
+    Object.assign(room.air, { height_between_vents_m: 3, outdoor_C: 0, wind_m_s: 4, wind_on: 'supply' });
+    const { out } = await run(['breathe', file('windy.json', room), '--json'], 100, '0');
+    const { air, vents } = JSON.parse(out) as {
+      readonly air: {
+        readonly fan_off_L_s: number;
+        readonly natural_draught_Pa: { readonly warmth: number; readonly wind: number };
+      };
+      readonly vents: readonly {
+        readonly loudest_piece: string;
+        readonly noise_pieces: readonly { readonly name: string; readonly NR: number }[];
+      }[];
+    };
+    expect(air.fan_off_L_s).toBeGreaterThan(5);
+    // 1.2·293·9.81·3·(1/273.15 − 1/294.15); (0.25 + 0.5)·1.2/2·16
+    expect(air.natural_draught_Pa).toEqual({ warmth: 2.71, wind: 7.2 });
+    for (const { loudest_piece: loudest, noise_pieces: pieces } of vents) {
+      const most = pieces.reduce((louder, it) => (it.NR > louder.NR ? it : louder));
+      expect(most.name).toBe(loudest);
+    }
+    const told = await run(['breathe', file('windy.json', room)], 100, '0');
+    expect(told.out).toContain('With the fan off, L/s');
+    expect(told.out).toMatch(/Its noise in the room: NR \d+, most of it from Fan/);
+  });
+
   it('says what to add to a project without vents', async () => {
     const { vents: _vents, ...room } = ventedRoom();
     room.surfaces[0]?.openings?.splice(0, 2);

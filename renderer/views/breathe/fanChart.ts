@@ -43,7 +43,7 @@ export const flowWords = (
     const moves = flow.flow < 0 ? 'the wrong way' : direction === 'supply' ? 'come in' : 'go out';
     return flow.flow === 0
       ? 'No fan in this vent: no air moves through it by itself.'
-      : `No fan in this vent: ${showFlow(Math.abs(flow.flow), units)} ${moves}, moved by the other vent's fan.`;
+      : `No fan in this vent: ${showFlow(Math.abs(flow.flow), units)} ${moves}, moved by the other vent's fan or by the weather.`;
   }
   const room = roomPressure(flow);
   const way = direction === 'supply' ? 'push the air out of' : 'draw the air into';

@@ -11,6 +11,7 @@ const PLACES: Readonly<Record<string, BreathePanel>> = {
   'vent-costs-wall': 'sound',
   'bare-vent': 'sound',
   'weak-casing': 'sound',
+  'thin-partitions': 'sound',
   'vent-bass': 'sound',
   'air-too-fast': 'fan',
   'fan-heard': 'fan',

@@ -51,9 +51,12 @@ export const ventGuides = ({ sound, cost }: VentReport, drawn: VentDrawn): reado
   ];
 };
 
-/** Against an open hole; the box by itself between endless ducts beside it. */
+/** Less than this between fan on and off is not drawn, dB. */
+const ALIKE = 0.5;
+
+/** Against an open hole, fan on and off; the box by itself between endless ducts beside it. */
 export const insertionSeries = (
-  { sound }: VentReport,
+  { sound, fanOff }: VentReport,
   drawn: VentDrawn,
   boxes: readonly { readonly name: string; readonly result: BoxResult }[],
 ): readonly ChartSeries[] => {
@@ -61,8 +64,10 @@ export const insertionSeries = (
   const along = sound.insertionLoss.map(
     (loss, b) => loss + (drawn.along[b] ?? 0) - (sound.normalisedDifference[b] ?? 0),
   );
+  const differs = fanOff.some((loss, b) => Math.abs(loss - (sound.insertionLoss[b] ?? 0)) >= ALIKE);
   return [
     { label: 'All ways', bands, values: sound.insertionLoss, spread, extrapolated },
+    ...(differs ? [{ label: 'All ways, fan off', short: 'Fan off', bands, values: fanOff, extrapolated }] : []),
     {
       label: capped('Along the air', MOST_LOSS, along),
       short: 'Air',
@@ -70,7 +75,7 @@ export const insertionSeries = (
       values: upTo(MOST_LOSS, along),
       extrapolated,
     },
-    ...boxes.slice(0, 2).map(({ name, result }) => {
+    ...boxes.slice(0, differs ? 1 : 2).map(({ name, result }) => {
       const values = result.bands.map(({ multimodeLoss }) => multimodeLoss);
       return {
         label: capped(`${name} by itself, between endless ducts`, MOST_LOSS, values),

@@ -26,6 +26,9 @@ const showAir = ({ air }: Breathed, width: number): string[] => {
             'People',
             'Volume, m³',
             'Fresh air that comes in, L/s',
+            'With the fan off, L/s',
+            'Natural draught: warmth, Pa',
+            'Natural draught: wind, Pa',
             'Fresh air planned, L/s',
             'Least, L/s',
             'For the CO2 target, L/s',
@@ -42,6 +45,9 @@ const showAir = ({ air }: Breathed, width: number): string[] => {
             showFigure(air.people),
             showFigure(air.volume_m3, 1),
             showFigure(air.fresh_air_L_s, 1),
+            showFigure(air.fan_off_L_s, 1),
+            showFigure(air.natural_draught_Pa.warmth, 1),
+            showFigure(air.natural_draught_Pa.wind, 1),
             showFigure(air.planned_L_s, 1),
             showFigure(air.least_L_s, 1),
             showFigure(air.for_CO2_target_L_s, 1),
@@ -69,6 +75,19 @@ const showAir = ({ air }: Breathed, width: number): string[] => {
   ];
 };
 
+/** NR of a vent by itself and the piece that most of it comes from. */
+const showNoise = ({ noise_in_room: noise, noise_pieces: pieces, loudest_piece: loudest }: Vent): string[] => {
+  if (!noise || loudest === null) return [];
+  const told = pieces
+    .filter(({ NR }) => NR !== null && NR > 0)
+    .map(({ name, NR }) => `${name} ${showFigure(NR)}`)
+    .join(', ');
+  return [
+    `Its noise in the room: NR ${noise.NR < 0 ? 'below 0' : showFigure(noise.NR)}, most of it from ${loudest}${told ? ` (each by itself: ${told})` : ''}.`,
+    '',
+  ];
+};
+
 const showVent = (vent: Vent, width: number): string[] => {
   const { bands_Hz: bands, ratings, wall } = vent;
   const shown = bands.flatMap((band, b) => (band >= FROM && band <= TO ? [b] : []));
@@ -86,6 +105,7 @@ const showVent = (vent: Vent, width: number): string[] => {
         column('Dn,e, dB', vent.Dne_dB),
         { heading: '±', cells: shown.map((b) => showFigure(vent.spread_dB[b])) },
         column('against a hole, dB', vent.insertion_loss_dB),
+        column('fan off', vent.insertion_loss_fan_off_dB),
         { heading: 'let through by', cells: shown.map((b) => WAYS[vent.limiting[b] ?? 'air']) },
         ...(wall ? [column('wanted Dn,e, dB', wall.wanted_Dne_dB), column('wall loses, dB', wall.lost_dB)] : []),
       ],
@@ -101,6 +121,7 @@ const showVent = (vent: Vent, width: number): string[] => {
       width,
     ),
     '',
+    ...showNoise(vent),
   ];
 };
 

@@ -29,6 +29,9 @@ const toNoise = (noise: RatedNoise | null): Answer['noise_in_room'] =>
     NC: orNull(noise.noiseCriterion, 1),
   };
 
+/** 0 rather than −0, which JSON does not know. */
+const pascals = (value: number): number => rounded(value, 2) + 0;
+
 const toVent = (vent: VentReport, air: AirResult | null): Answer['vents'][number] => {
   const { sound, cost, noise } = vent;
   const path = air?.paths.find(({ id }) => id === vent.id);
@@ -41,6 +44,8 @@ const toVent = (vent: VentReport, air: AirResult | null): Answer['vents'][number
     Dne_dB: all(sound.normalisedDifference, 2),
     ratings: { Dnew: sound.ratings.Rw, C: sound.ratings.C, Ctr: sound.ratings.Ctr },
     insertion_loss_dB: all(sound.insertionLoss, 2),
+    insertion_loss_fan_off_dB: all(vent.fanOff, 2),
+    through_partitions_dB: all(sound.partitions, 2),
     R_dB: all(vent.R, 2),
     spread_dB: all(sound.spread, 1),
     limiting: [...sound.limiting],
@@ -65,6 +70,13 @@ const toVent = (vent: VentReport, air: AirResult | null): Answer['vents'][number
     })),
     noise_in_room: toNoise(vent.inRoom),
     noise_outwards_Lw_dB: all(noise.outwards, 1),
+    noise_pieces: noise.pieces.map(({ name, intoRoom, outwards }, i) => ({
+      name,
+      NR: orNull(vent.pieceRatings?.[i] ?? null, 1),
+      into_room_Lw_dB: all(intoRoom, 1),
+      outwards_Lw_dB: all(outwards, 1),
+    })),
+    loudest_piece: noise.loudest?.name ?? null,
     fan_noise_estimated: noise.estimated,
   };
 };
@@ -74,6 +86,8 @@ const toAir = (air: AirResult, plan: AirPlan): Answer['air'] => ({
   volume_m3: rounded(plan.volume, 2),
   room_pressure_Pa: rounded(air.point.pressure, 2),
   fresh_air_L_s: rounded(air.point.outdoorAir * LITRES, 2),
+  fan_off_L_s: rounded(air.still.outdoorAir * LITRES, 2),
+  natural_draught_Pa: { warmth: pascals(air.draught.stack), wind: pascals(air.draught.wind) },
   planned_L_s: rounded(air.planned * LITRES, 2),
   least_L_s: rounded(air.least * LITRES, 2),
   for_CO2_target_L_s: rounded(air.forTarget * LITRES, 2),

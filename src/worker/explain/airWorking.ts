@@ -52,17 +52,33 @@ const least: Tell = (plan, air) => ({
   likelyError: 'A minimum of a standard. Local rules may ask for more, and they prevail.',
 });
 
-const flow: Tell = (_plan, air) => ({
+/** Warmth and wind between the mouths; none where both are 0. */
+const draughtLines = (plan: AirPlan, { draught, still }: AirResult): readonly WorkingLine[] =>
+  draught.stack === 0 && draught.wind === 0
+    ? []
+    : [
+        {
+          what: 'Warm air that rises between the mouths of the vents, and the wind on them: with the fans, or alone while they stand.',
+          equation: 'Δp = (ρo − ρi) · g · h + ΔCp · ½ρU²',
+          numbers: `h ${figure(plan.heightBetween)} m, room ${plan.indoorTemperature} °C, outdoors ${plan.outdoorTemperature} °C: ${figure(draught.stack)} Pa; wind ${figure(plan.wind)} m/s: ${figure(draught.wind)} Pa; alone they move ${litres(still.outdoorAir)}`,
+          source: 'hydrostatics; Cp 0.25 and −0.5: EN 16798-7:2017 (from memory)',
+        },
+      ];
+
+const flow: Tell = (plan, air) => ({
   title: 'Fresh air that comes in',
   value: litres(air.point.outdoorAir),
-  lines: air.paths.flatMap(({ id, flow: own, pieces, loss, fanPressure }): WorkingLine[] => [
-    {
-      what: `Vent “${id}”: where the pressure of its fan and of the room equals what its pieces take.`,
-      equation: 'Δp_fan ± p_room = Σ (ζ + f·L/Dh) · ρv²/2',
-      numbers: `at ${litres(Math.abs(own))}: fan ${figure(fanPressure)} Pa, room ${figure(air.point.pressure)} Pa; pieces ${pieces.map((piece) => figure(piece.loss)).join(' + ')} = ${figure(loss)} Pa`,
-      source: 'Darcy-Weisbach, Colebrook (1939); loss coefficients: published tables of air ducts',
-    },
-  ]),
+  lines: [
+    ...draughtLines(plan, air),
+    ...air.paths.flatMap(({ id, flow: own, pieces, loss, fanPressure }): WorkingLine[] => [
+      {
+        what: `Vent “${id}”: where the pressure of its fan and of the room equals what its pieces take.`,
+        equation: 'Δp_fan ± p_room = Σ (ζ + f·L/Dh) · ρv²/2',
+        numbers: `at ${litres(Math.abs(own))}: fan ${figure(fanPressure)} Pa, room ${figure(air.point.pressure)} Pa; pieces ${pieces.map((piece) => figure(piece.loss)).join(' + ')} = ${figure(loss)} Pa`,
+        source: 'Darcy-Weisbach, Colebrook (1939); loss coefficients: published tables of air ducts',
+      },
+    ]),
+  ],
   likelyError:
     'Pieces close together disturb one another, and joints leak: expect a fifth more or less. Measure it when it is built.',
 });
@@ -71,7 +87,7 @@ const flow: Tell = (_plan, air) => ({
 const courseLine = (plan: AirPlan, air: AirResult, { course, key }: AirScenario): WorkingLine => {
   const [step] = plan.session;
   const generation = carbonDioxideOf(plan.people) * (step?.presence ?? 1);
-  const fresh = key === 'planned' ? air.point.outdoorAir : 0;
+  const fresh = key === 'planned' ? air.point.outdoorAir : air.still.outdoorAir;
   return {
     what: `CO2 in well-mixed air, step by step through the session${key === 'planned' ? '' : ', fan off'}. The first step of ${figure((step?.duration ?? 0) / 60, 0)} min as an example.`,
     equation: fresh > 0 ? 'C(t) = Co + G/Q + (C0 − Co − G/Q) · e^(−Qt/V)' : 'C(t) = Co + G·t/V',
@@ -97,8 +113,8 @@ const fanOff: Tell = (plan, air) => {
   return {
     title: `Time to ${CARBON_DIOXIDE_LEVELS.poor} ppm with the fan off`,
     value: time === null ? 'not reached' : `${figure(time / 60, 0)} min`,
-    lines: scenario ? [courseLine(plan, air, scenario)] : [],
-    likelyError: 'People differ by about a fifth, and their effort more. Take the shorter time.',
+    lines: scenario ? [...draughtLines(plan, air), courseLine(plan, air, scenario)] : [],
+    likelyError: 'People differ by about a fifth, and their effort more. Take the shorter time; the weather may fail.',
   };
 };
 
@@ -161,6 +177,10 @@ export const airWorking = (evaluator: Evaluator, project: Project, which: AirFig
   if (!air || !question.air) throw new Error('the size of the room is not known: it has no floor or no walls yet');
   return {
     ...TOLD[which](question.air, air),
-    assumptions: ['the air is mixed throughout the room', 'no wind and no open window', 'no heat through the walls'],
+    assumptions: [
+      'the air is mixed throughout the room',
+      question.air.wind === 0 ? 'no wind and no open window' : 'a steady wind and no open window',
+      'no heat through the walls',
+    ],
   };
 };

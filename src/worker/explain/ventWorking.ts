@@ -10,7 +10,8 @@ import { figure, ratio, signed } from './wording.ts';
 
 const TAKEN: readonly string[] = [
   'both rooms are taken as diffuse: in a small room this does not hold below some 160 Hz',
-  'partitions of boxes pass no sound and have no gaps at their edges',
+  'partitions of boxes are wood-based boards without gaps at their edges; from the box’s first mode on what passes through them is added',
+  'grilles, meshes, cowls and running fans hold sound back by the air that flows through them; Lay out and Plan take the fans as standing',
   'joints are sealed; what passes there still is taken as 45 to 50 dB below an open hole',
   'such boxes have never been compared with a measurement here',
 ];
@@ -83,7 +84,7 @@ export const ventWorking = (
   which: 'Dne' | 'cost' | 'noise',
 ): Working => {
   const report = reportOf(evaluator, project, id);
-  const { sound, cost, inRoom, noise } = report;
+  const { sound, cost, inRoom, noise, pieceRatings } = report;
   const at500 = sound.bands.indexOf(500);
   if (which === 'noise')
     return {
@@ -91,12 +92,22 @@ export const ventWorking = (
       value: inRoom ? `NR ${figure(inRoom.noiseRating, 0)}` : 'the room is not known',
       lines: [
         {
-          what: 'Power of fan and grille that leaves by the mouth in the room, octaves 63 Hz to 8 kHz.',
-          equation: 'Lw = 40 + 10 lg q + 20 lg Δp + type − pieces between − end',
+          what: 'Power of fan, grilles, bends and ducts that leaves by the mouth in the room, octaves 63 Hz to 8 kHz.',
+          equation: 'Lw = 10 lg Σ 10^((Lw,piece − pieces between − end)/10)',
           numbers: noise.intoRoom.map((level) => figure(level, 0)).join(', ') + ' dB',
           source: noise.estimated
-            ? 'published table of fan noise by type; grille: Beranek & Vér (1992)'
-            : 'data sheet of the fan; grille: Beranek & Vér (1992)',
+            ? 'fan: 40 + 10 lg q + 20 lg Δp by type, published table; grilles: Beranek & Vér (1992)'
+            : 'data sheet of the fan; grilles: Beranek & Vér (1992)',
+        },
+        {
+          what: `Every piece by itself in the room; most comes from ${noise.loudest?.name ?? 'none: no air moves'}.`,
+          equation: 'bends K + 10 lg f + 50 lg U + 10 lg S·D − 107 (ft, ft/min); ducts 10 + 50 lg v + 10 lg S',
+          numbers: noise.pieces
+            .map(({ name }, i) => `${name}: NR ${figure(pieceRatings?.[i] ?? 0, 0)}`)
+            .concat(noise.pieces.length === 0 ? ['no air moves'] : [])
+            .join('; '),
+          source:
+            'bends: published application guide for laboratory ventilation (2009); ducts: published table, spectrum VDI 2081 (from memory)',
         },
         {
           what: 'Level in the room, and the highest noise rating curve that it touches.',
@@ -105,7 +116,10 @@ export const ventWorking = (
           source: 'EN 12354-5:2009 (form); ISO/R 1996:1971',
         },
       ],
-      assumptions: ['bends and dampers make no noise of their own: keep the air slow', ...TAKEN.slice(1, 3)],
+      assumptions: [
+        'dampers, whistling edges and pieces right behind one another are not counted: a fan or bend close behind a grille may add 10 dB',
+        ...TAKEN.slice(3),
+      ],
       likelyError: noise.estimated ? 'About ±6 dB without the data sheet of the fan.' : 'About ±4 dB.',
     };
   if (which === 'cost')
