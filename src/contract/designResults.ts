@@ -27,7 +27,10 @@ const design = v.strictObject({
   lined_duct_m: v.number(),
   casing: v.nullable(v.string()),
   volume_m3: v.number(),
+  /** of each box, without lining */
   weight_kg: v.number(),
+  /** of the best of one box, where the nearest has two and none is enough */
+  cost_of_one_box_dB: v.nullable(v.number()),
   loss_Pa: v.number(),
   speed_m_s: v.number(),
   /** with the fans standing, of all such vents of the wall, as asked */

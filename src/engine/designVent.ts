@@ -46,8 +46,9 @@ export interface DesignTried {
 export interface DesignAnswer {
   /** null where none does it */
   readonly design: VentDesign | null;
-  /** where none does it: the smallest of those that cost least */
+  /** where none does it: the smallest of those that cost least; and of those of one box alone, where that has two */
   readonly nearest: VentDesign | null;
+  readonly nearestOfOne: VentDesign | null;
   /** dB: what would be left if the boxes let nothing through, at least; null where nothing carries the air */
   readonly floor: number | null;
   readonly tried: DesignTried;
@@ -58,21 +59,29 @@ export interface DesignAnswer {
  * or two in a row.
  */
 export const COARSE_DOUBT = 1;
-/** Of those that leak so little more than the least, the smallest is shown, dB. */
-const AS_GOOD = 0.2;
-/** Best first: only those that may yet leak less than the best known are brought closer. */
-const leastLeaking = (trials: readonly Trial[], refine: (trial: Trial) => void): Trial | null => {
-  let best = Infinity;
+/** Of those that cost so little more than the least, the smallest is shown, dB: nobody hears it. */
+export const AS_GOOD = 0.3;
+
+/**
+ * Best first: only those that may yet be as good as the best known are brought closer.
+ * @param asGood what may leak where the best leaks so much, m²
+ */
+const leastLeaking = (
+  trials: readonly Trial[],
+  refine: (trial: Trial) => void,
+  asGood: (leak: number) => number,
+): Trial | null => {
+  let most = Math.min(...trials.map(({ step, leastLeak }) => (step === COARSE_STEP ? asGood(leastLeak) : Infinity)));
   const open = (): Trial | null =>
     trials.reduce<Trial | null>((least, it) => {
-      if (it.step === COARSE_STEP || it.leastLeak > best * toRatio(AS_GOOD)) return least;
+      if (it.step === COARSE_STEP || it.leastLeak > most) return least;
       return least === null || it.leastLeak < least.leastLeak ? it : least;
     }, null);
   for (let next = open(); next !== null; next = open()) {
     refine(next);
-    if (next.step === COARSE_STEP) best = Math.min(best, next.leastLeak);
+    if (next.step === COARSE_STEP) most = Math.min(most, asGood(next.leastLeak));
   }
-  return trials.find((it) => it.step === COARSE_STEP && it.leastLeak <= best * toRatio(AS_GOOD)) ?? null;
+  return trials.find((it) => it.step === COARSE_STEP && it.leastLeak <= most) ?? null;
 };
 
 /**
@@ -117,19 +126,27 @@ export const designVent = (
     const costAlone = costOfLeak(leakOf(sound.openArea, LIVING), wish, LIVING, 1);
     return { candidate, path, sound, loss, speed, cost, costAlone };
   };
-  const answer = (design: VentDesign | null, nearest: VentDesign | null): DesignAnswer => {
-    return {
-      design,
-      nearest,
-      floor: trials.length > 0 ? costOfLeak(Math.min(...trials.map(besideBox)), wish, weights) : null,
-      tried: {
-        all: space.candidates.length,
-        airy: trials.length,
-        boxes: insides,
-        coarse: drafts.count(),
-        fine: fines.size,
-      },
-    };
+  const answer = (
+    design: VentDesign | null,
+    nearest: VentDesign | null = null,
+    nearestOfOne: VentDesign | null = null,
+  ): DesignAnswer => ({
+    design,
+    nearest,
+    nearestOfOne,
+    floor: trials.length > 0 ? costOfLeak(Math.min(...trials.map(besideBox)), wish, weights) : null,
+    tried: {
+      all: space.candidates.length,
+      airy: trials.length,
+      boxes: insides,
+      coarse: drafts.count(),
+      fine: fines.size,
+    },
+  });
+  const nearestAmong = (some: readonly Trial[]): VentDesign | null => {
+    const asGood = (leak: number): number => leakOfCost(costOfLeak(leak, wish, weights) + AS_GOOD, wish, weights);
+    const best = leastLeaking(some, refine, asGood);
+    return best && finely(best);
   };
 
   const most = leakOfCost(wish.mostCost, wish, weights);
@@ -138,8 +155,9 @@ export const designVent = (
     while (trial.step < COARSE_STEP && trial.leastLeak <= hopeless) refine(trial);
     if (trial.leastLeak > hopeless) continue;
     const design = finely(trial);
-    if (design.cost <= wish.mostCost) return answer(design, null);
+    if (design.cost <= wish.mostCost) return answer(design);
   }
-  const nearest = leastLeaking(trials, refine);
-  return answer(null, nearest && finely(nearest));
+  const nearest = nearestAmong(trials);
+  const ofOne = nearest?.candidate.boxes === 2 ? trials.filter(({ candidate }) => candidate.boxes === 1) : [];
+  return answer(null, nearest, nearestAmong(ofOne));
 };

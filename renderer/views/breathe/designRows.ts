@@ -21,14 +21,18 @@ const showVolume = (volume: number, units: LengthUnits): string =>
 const builtRows = (vent: DesignedVent, units: LengthUnits): readonly Row[] => {
   const mm = (metres: number): string => showQuantity(Math.round(metres * 1000), 'mm', units);
   const ways = vent.partitions === 1 ? '1, which leaves' : `${vent.partitions}, from alternate sides; each leaves`;
-  const weight = showQuantity(Math.round(vent.weight / vent.boxes), 'kg', units);
+  const weight = showQuantity(Math.round(vent.weight), 'kg', units);
+  const layers = vent.layers.map(({ name, thickness }) => `${name} ${mm(thickness)}`).join(', ');
   return [
     ['Duct', `${mm(vent.ductDiameter)} across`],
     [
       vent.boxes === 2 ? 'Two boxes, inside' : 'Box, inside',
       `${mm(vent.length)} × ${mm(vent.width)} × ${mm(vent.height)}${vent.boxes === 2 ? ', one in the room, one outside' : ''}`,
     ],
-    ['Built as', `${vent.casing.replace(/^Vent box of /, '')}, about ${weight}${vent.boxes === 2 ? ' each' : ''}`],
+    [
+      'Built of',
+      `${vent.casing.replace(/^Vent box of /, '')} (${layers}), about ${weight}${vent.boxes === 2 ? ' each' : ''}`,
+    ],
     ['Lining', `${mm(vent.lining)} of mineral wool on the edges and partitions`],
     ['Partitions', `${ways} a gap of ${mm(vent.gap)}`],
     ...(vent.linedDuct > 0
@@ -53,6 +57,14 @@ const limitRows = ({ limits }: DesignedVent): readonly Row[] => {
   ];
 };
 
+const oneBoxRows = ({ oneBox }: DesignFound, units: LengthUnits): readonly Row[] => {
+  if (!oneBox) return [];
+  const sides = [oneBox.length, oneBox.width, oneBox.height].map((side) =>
+    showQuantity(Math.round(side * 1000), 'mm', units),
+  );
+  return [['With one box', `${oneBox.cost.toFixed(1)} dB at best, ${sides.join(' × ')} inside`]];
+};
+
 /** What was found, one line for each thing to build or to know. */
 export const designRows = (found: DesignFound, units: LengthUnits): readonly Row[] => {
   const { vent, flow, count } = found;
@@ -62,6 +74,7 @@ export const designRows = (found: DesignFound, units: LengthUnits): readonly Row
     ...builtRows(vent, units),
     ['Air', `${showFlow(flow, units)} at ${showSpeed(vent.speed, units)}, takes ${vent.loss.toFixed(0)} Pa`],
     ['Costs the wall', `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
+    ...oneBoxRows(found, units),
     ...limitRows(vent),
     [
       'Once it is in',

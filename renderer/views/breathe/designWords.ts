@@ -42,9 +42,16 @@ export const proofWords = ({ enough, tried, terms, vent }: DesignFound): string 
     : `Nothing in the list does it: ${solved}. The coarse grid is trusted to ${terms.doubt} dB.`;
 };
 
+/** What two people lift, kg. @source common practice: 25 kg each */
+const LIFTED = 50;
+
 /** What the search takes for granted, and what it does not look at. */
-export const designLimits = ({ terms, bass }: DesignFound, units: LengthUnits): string =>
-  `Fans off, a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)}. ${bass ? 'Counted from 50 Hz on, for music rich in bass' : 'Below 100 Hz nothing is counted'}; the noise of a fan is not in it. A second box stands outside and must shed the rain.`;
+export const designLimits = ({ terms, bass, vent }: DesignFound, units: LengthUnits): string =>
+  `Fans off, a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)}. ${bass ? 'Counted from 50 Hz on, for music rich in bass' : 'Below 100 Hz nothing is counted'}; the noise of a fan is not in it. A second box stands outside and must shed the rain.${
+    vent && vent.weight > LIFTED
+      ? ' So heavy a box is built in place, on something that carries it: ask whoever answers for the structure.'
+      : ''
+  }`;
 
 /** What the button does. */
 export const putWords = ({ enough }: DesignFound, { boxes }: DesignedVent): string =>

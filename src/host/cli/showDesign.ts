@@ -28,7 +28,7 @@ const columns = (designs: Designs['designs']): readonly Column[] => {
     { heading: 'Lining, mm', cells: cells(({ box }) => showFigure(box?.lining_mm)) },
     { heading: 'Lined duct, m', cells: cells(({ lined_duct_m }) => showFigure(lined_duct_m, 1)) },
     { heading: 'Room, m³', cells: cells(({ volume_m3 }) => showFigure(volume_m3, 2)) },
-    { heading: 'kg', cells: cells(({ weight_kg }) => showFigure(weight_kg)) },
+    { heading: 'kg each', cells: cells(({ weight_kg }) => showFigure(weight_kg)) },
     { heading: 'Pa', cells: cells(({ loss_Pa }) => showFigure(loss_Pa, 1)) },
     { heading: 'm/s', cells: cells(({ speed_m_s }) => showFigure(speed_m_s, 1)) },
     { heading: 'Dn,e,w, dB', cells: cells(({ Dnew_dB }) => showFigure(Dnew_dB)) },
@@ -49,6 +49,9 @@ const sentences = (it: Design): readonly string[] => {
     ...(bass
       ? [`  In the bass it is worst at ${bass.band_Hz} Hz: with the fan off ${against} an open hole lets through.`]
       : []),
+    ...(it.cost_of_one_box_dB === null
+      ? []
+      : [`  One box alone would cost ${showFigure(it.cost_of_one_box_dB, 1)} dB at best.`]),
     ...(!it.found && it.floor_dB !== null
       ? [`  Were the boxes perfect, joints and edges would still cost ${showFigure(it.floor_dB, 1)} dB.`]
       : []),

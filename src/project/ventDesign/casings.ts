@@ -2,6 +2,7 @@ import { surfaceMass, totalThickness } from '../../engine/assembly/index.ts';
 import type { DesignCasing } from '../../engine/designGrid.ts';
 import { equal } from '../commands/patch.ts';
 import { freshId } from '../freshId.ts';
+import { findMaterial } from '../library.ts';
 import type { AssemblyEntry, LayerEntry, Project } from '../schema.ts';
 import { toAssembly } from '../toAssembly.ts';
 
@@ -18,9 +19,9 @@ const CASINGS: readonly AssemblyEntry[] = [
   { name: 'Vent box of two boards', layers: [osb, dense] },
   { name: 'Vent box of three boards', layers: [osb, dense, dense] },
   {
-    name: 'Vent box in a box',
+    name: 'Vent box of two shells',
     layers: [osb, dense, gap, osb],
-    note: 'Two shells that touch nowhere but on strips of felt, wool between them.',
+    note: 'A box in a box: the shells touch nowhere but on strips of felt, wool between them.',
   },
 ];
 
@@ -51,3 +52,17 @@ export const toDesignCasings = (project: Project, casings: NewAssemblies): reado
 /** Those of the make-ups that the document does not have yet. */
 export const newAmong = ({ assemblies }: Project, wanted: NewAssemblies): NewAssemblies =>
   Object.fromEntries(Object.entries(wanted).filter(([id]) => !Object.hasOwn(assemblies, id)));
+
+/** One layer of a casing, for a builder: what it is, and how thick, m. */
+export interface CasingLayer {
+  readonly name: string;
+  readonly thickness: number;
+}
+
+/** The layers of a casing from inside the music room. */
+export const casingLayers = (project: Project, { layers }: AssemblyEntry): readonly CasingLayer[] =>
+  layers.map((layer) => {
+    const material = layer.kind === 'cavity' ? (layer.fill?.material ?? '') : layer.material;
+    const thickness_mm = layer.kind === 'cavity' ? layer.depth_mm : layer.thickness_mm;
+    return { name: findMaterial(project, material)?.name ?? 'air', thickness: thickness_mm / 1000 };
+  });

@@ -15,7 +15,7 @@ import { toBreathe } from '../toBreathe.ts';
 import type { VentTask } from '../toDesign.ts';
 import { toBuild } from '../toEngine.ts';
 import { toVentPath } from '../toVents.ts';
-import { boxCasings, newAmong, toDesignCasings } from './casings.ts';
+import { boxCasings, casingLayers, newAmong, toDesignCasings, type CasingLayer } from './casings.ts';
 import { DESIGN_LINING, designedElements } from './elements.ts';
 import { designFrame, isEnd } from './frame.ts';
 
@@ -27,8 +27,9 @@ export interface FoundVent {
   readonly entry: VentDesignEntry;
   /** ends that were too narrow for its duct, as they become */
   readonly widened: readonly VentElementEntry[];
-  /** of what its boxes are built, and what all of them weigh without their linings, kg */
+  /** of what its boxes are built, and what each of them weighs without its lining, kg */
   readonly casing: string;
+  readonly layers: readonly CasingLayer[];
   readonly weight: number;
   /** what the station says of it once it is put in, its fans running */
   readonly inPlace: VentReport;
@@ -133,8 +134,9 @@ export const designVentOf = (
       limits: designLimits(best, wish),
       entry,
       widened: elements.filter((it) => isEnd(it) && ![...frame.inner, ...frame.outer].includes(it)),
-      casing: furnished.assemblies[casing.key]?.name ?? '',
-      weight: best.candidate.boxes * casingArea(best.candidate.box) * casing.wall.surfaceMass,
+      casing: casings[casing.key]?.name ?? '',
+      layers: Object.values(used).flatMap((made) => casingLayers(project, made)),
+      weight: casingArea(best.candidate.box) * casing.wall.surfaceMass,
       inPlace,
     },
   };

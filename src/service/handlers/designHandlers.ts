@@ -37,6 +37,7 @@ const toDesign = ({ opening, name, flow }: VentTask, { answer, found }: VentDesi
     casing: found?.casing ?? null,
     volume_m3: rounded(design?.candidate.volume ?? 0, 3),
     weight_kg: rounded(found?.weight ?? 0, 0),
+    cost_of_one_box_dB: answer.nearestOfOne && rounded(answer.nearestOfOne.cost, 2),
     loss_Pa: rounded(design?.loss ?? 0, 1),
     speed_m_s: rounded(design?.speed ?? 0, 2),
     cost_dB: rounded(design?.cost ?? 0, 2),

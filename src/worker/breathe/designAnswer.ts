@@ -2,6 +2,7 @@ import type { DesignLimits } from '../../engine/designLimits.ts';
 import type { DesignTried } from '../../engine/designVent.ts';
 import type { VentDesignEntry } from '../../project/commands/designCommands.ts';
 import type { Project } from '../../project/schema.ts';
+import type { CasingLayer } from '../../project/ventDesign/casings.ts';
 
 /** Which opening is to have a vent, and what the vents of its wall may cost that wall together. */
 export interface DesignAsk {
@@ -26,8 +27,9 @@ export interface DesignedVent {
   /** length, 0: none, and lining of a lined duct behind the box in the room */
   readonly linedDuct: number;
   readonly ductLining: number;
-  /** what the boxes are built of, and what they weigh without linings, kg */
+  /** what the boxes are built of, layer by layer (m), and what each weighs without its lining, kg */
   readonly casing: string;
+  readonly layers: readonly CasingLayer[];
   readonly weight: number;
   /** that boxes and lined duct take, boards and all, m³ */
   readonly volume: number;
@@ -64,6 +66,13 @@ export interface DesignFound {
     readonly mostLoss: number;
     readonly doubt: number;
   };
+  /** what the best of one box would cost where the nearest has two, dB, and the inside of that box, m */
+  readonly oneBox: {
+    readonly cost: number;
+    readonly length: number;
+    readonly width: number;
+    readonly height: number;
+  } | null;
   /** null where no duct of the grid carries the air quietly */
   readonly vent: DesignedVent | null;
 }

@@ -28,6 +28,7 @@ const toDesigned = (found: FoundVent): DesignedVent => {
     linedDuct: candidate.linedDuct,
     ductLining: DUCT_LINING,
     casing: found.casing,
+    layers: found.layers,
     weight: found.weight,
     volume: candidate.volume,
     widened: widenedOf(found),
@@ -52,6 +53,7 @@ export const designTask = (
   const task = toVentTasks(project).find((it) => it.opening === opening);
   if (!task) throw new Error('its opening is in no wall of the room; build the vent in first');
   const { answer, wallDepth, found } = designVentOf(project, task, { mostCost, bass }, onsolved);
+  const one = answer.nearestOfOne;
   return {
     mostCost,
     bass,
@@ -61,6 +63,12 @@ export const designTask = (
     floor: answer.floor,
     tried: answer.tried,
     terms: { wallDepth, mostSpeed: QUIET_SPEED, mostLoss: DESIGN_TERMS.mostLoss, doubt: COARSE_DOUBT },
+    oneBox: one && {
+      cost: one.cost,
+      length: one.candidate.box.length,
+      width: one.candidate.box.width,
+      height: one.candidate.box.height,
+    },
     vent: found && toDesigned(found),
   };
 };

@@ -35,6 +35,10 @@ const vent: DesignedVent = {
   linedDuct: 0,
   ductLining: 0.1,
   casing: 'Vent box of two boards',
+  layers: [
+    { name: 'OSB', thickness: 0.018 },
+    { name: 'Plasterboard, dense', thickness: 0.015 },
+  ],
   weight: 45.2,
   volume: 0.153,
   widened: [{ name: 'Grille', diameter: 0.24 }],
@@ -61,6 +65,7 @@ const found: DesignFound = {
   floor: 0.01,
   tried: { all: 5632, airy: 1264, boxes: 105, coarse: 40, fine: 2 },
   terms: { wallDepth: 0.3, mostSpeed: 2.5, mostLoss: 30, doubt: 1 },
+  oneBox: null,
   vent,
 };
 
@@ -78,16 +83,19 @@ describe('a design in words', () => {
   it('tells what to build, what limits it, and its bass', () => {
     const rows = new Map(designRows(found, 'metric'));
     expect(rows.get('Box, inside')).toBe('1200 mm × 500 mm × 180 mm');
-    expect(rows.get('Built as')).toBe('two boards, about 45 kg');
+    expect(rows.get('Built of')).toBe('two boards (OSB 18 mm, Plasterboard, dense 15 mm), about 45 kg');
     expect(rows.get('Grille')).toBe('made wider, 240 mm');
     expect(rows.get('Costs the wall')).toBe('0.8 dB, its 2 vents together');
     expect(rows.get('Each way alone')).toBe('the boards 0.5 dB, the open way 0.3 dB');
     expect(rows.get('Bass')).toBe('worst at 63 Hz: 7.2 dB more than an open hole, with the fan off');
     expect(rows.get('Once it is in')).toBe('Dn,e,w 52 dB, costs the wall 0.4 dB by itself, fans running');
-    expect(rows.has('Lined duct')).toBe(false);
+    expect(rows.has('Lined duct') || rows.has('With one box')).toBe(false);
+    const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28 };
+    const short = new Map(designRows({ ...found, enough: false, oneBox }, 'metric'));
+    expect(short.get('With one box')).toBe('7.3 dB at best, 1600 mm × 700 mm × 280 mm inside');
     const both = new Map(designRows({ ...found, vent: { ...vent, boxes: 2, linedDuct: 1 } }, 'metric'));
     expect(both.get('Two boxes, inside')).toMatch(/one in the room, one outside$/);
-    expect(both.get('Built as')).toBe('two boards, about 23 kg each');
+    expect(both.get('Built of')).toMatch(/^two boards .* about 45 kg each$/);
     expect(both.get('Lined duct')).toBe('1000 mm behind the box, 100 mm of wool round it');
   });
 
@@ -96,6 +104,8 @@ describe('a design in words', () => {
     expect(proofWords({ ...found, enough: false })).toMatch(/^Nothing in the list does it.* trusted to 1 dB/);
     expect(designLimits(found, 'metric')).toMatch(/300 mm.*Below 100 Hz nothing is counted/);
     expect(designLimits({ ...found, bass: true }, 'metric')).toMatch(/from 50 Hz on/);
+    expect(designLimits(found, 'metric')).not.toMatch(/built in place/);
+    expect(designLimits({ ...found, vent: { ...vent, weight: 130 } }, 'metric')).toMatch(/built in place.* structure/);
     expect(progressWords({ home: 'a', opening, boxes: 12, of: 105 })).toBe('Looking: 12 boxes of at most 105 solved …');
     expect(putWords(found, vent)).toBe('Put this box into the vent');
     expect(putWords({ ...found, enough: false }, vent)).toBe('Put the nearest into the vent');
