@@ -126,6 +126,37 @@ describe('a figure’s working', () => {
     expect(lines.every(({ source, equation, numbers }) => source && equation && numbers)).toBe(true);
   });
 
+  it.each(['Rw', 'STC', 'bass'] as const)(
+    'of %s names the same, and what each way through costs the rating: without the way that counts it is higher',
+    (figure) => {
+      const { lines, value } = explain({ kind: 'assembly', assembly: 'wall-a', figure });
+      const band = explain({ kind: 'assembly-band', assembly: 'wall-a', band: 500 });
+      for (const start of ['m′ = Σ ρᵢ · hᵢ', 'f_c = (c₀²/2π)', 'f₀ = (1/2π)']) {
+        const of = (list: typeof lines) => list.filter(({ equation }) => equation.startsWith(start));
+        expect(of(lines).length).toBeGreaterThan(0);
+        expect(of(lines)).toEqual(of(band.lines));
+      }
+      const shut = lines.flatMap(({ numbers }) => {
+        const found = /^(.*?) as it stands; (.*) with this way shut$/.exec(numbers);
+        return found ? [found.slice(1).map((said) => Number(/[\d.]+/.exec(said)?.[0]))] : [];
+      });
+      expect(shut.length).toBeGreaterThan(1);
+      for (const [now, without] of shut) {
+        expect(value).toContain(String(now));
+        expect(without).toBeGreaterThanOrEqual(now ?? NaN);
+      }
+      expect(Math.max(...shut.map(([now, without]) => (without ?? NaN) - (now ?? NaN)))).toBeGreaterThan(0.4);
+    },
+  );
+
+  it('of the whole says of the parts that let most through what they are made of', () => {
+    const { lines } = explain({ kind: 'shell', figure: 'Rw' });
+    const sum = lines.findIndex(({ source }) => source === 'EN 12354-3:2000, clause 4');
+    const named = /let most through: (.*)\.$/.exec(lines[sum]?.what ?? '')?.[1]?.split(', ') ?? [];
+    expect(named.length).toBeGreaterThan(1);
+    for (const name of named) expect(lines.slice(0, sum).some(({ what }) => what.includes(name))).toBe(true);
+  });
+
   it('come by a second method too, with the bands in which the two contradict each other', () => {
     const opinion = ask('secondMethod', { project, assembly: 'wall-a' });
     expect(opinion?.method.R).toHaveLength(27);

@@ -21,7 +21,7 @@ const LOW = 100;
 const LOW_DOUBT = 'Below 100 Hz walls and slabs have too few resonances for the rules of junctions.';
 
 /** The heavy leaf of a lined wall or slab, which carries the vibration, by itself; the assembly where there is none. */
-const carrierOf = (assembly: Assembly): Assembly => {
+export const carrierOf = (assembly: Assembly): Assembly => {
   const { leaves } = structureOf(assembly);
   const heavy = leaves.find((leaf) => leaf.masonry);
   if (!heavy || leaves.length === 1) return assembly;

@@ -26,5 +26,5 @@ export { absorptionLength, situLossFactor, situVelocityDifference, structuralRev
 export type { ResilientLining } from './flankingLining.ts';
 export { liningImprovement, liningResonance, pathImprovement } from './flankingLining.ts';
 export type { FlankingCurves } from './flankingTransmission.ts';
-export { carriedMass, flankingCurves, junctionCurve } from './flankingTransmission.ts';
+export { carriedMass, carrierOf, flankingCurves, junctionCurve } from './flankingTransmission.ts';
 export { followSwaps } from './flankingFollow.ts';

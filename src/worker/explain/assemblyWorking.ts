@@ -3,9 +3,11 @@ import type { Working } from '../../engine/quantities/index.ts';
 import type { Prediction } from '../../engine/transmission/index.ts';
 import type { Project } from '../../project/schema.ts';
 import type { Explained } from '../protocol.ts';
+import { builtLines } from './builtLines.ts';
 import { coincidenceLines, massLines, resonanceLines } from './buildingLines.ts';
 import { assemblyOf, predicted } from './predicted.ts';
 import { bassFigure, classFigure, weightedFigure, type Figured } from './ratingLines.ts';
+import { wayLines, type JudgedBy } from './wayLines.ts';
 import { figure, likely } from './wording.ts';
 
 type Figure = Extract<Explained, { kind: 'assembly' }>['figure'];
@@ -29,13 +31,17 @@ export const taken = ({ constructionClass, resolution }: Prediction): readonly s
 
 const figured = (prediction: Prediction, project: Project, id: string, which: Figure): Figured => {
   const curve = { bands: prediction.bands, values: prediction.R };
+  const rated = ({ value, lines }: Figured, by: JudgedBy): Figured => ({
+    value,
+    lines: [...builtLines(assemblyOf(project, id), prediction), ...wayLines(prediction, by), ...lines],
+  });
   switch (which) {
     case 'Rw':
-      return weightedFigure(curve);
+      return rated(weightedFigure(curve), which);
     case 'STC':
-      return classFigure(curve);
+      return rated(classFigure(curve), which);
     case 'bass':
-      return bassFigure(curve);
+      return rated(bassFigure(curve), which);
     case 'mass':
       return massLines(project, id);
     case 'resonance':

@@ -32,22 +32,21 @@ const place = (prediction: Prediction, band: number): string => {
   return fc.length > 0 ? `${low}; at or above a critical frequency, where loss counts` : low;
 };
 
-/**
- * What every R of a make-up follows from: masses, stiffness and critical frequencies of the leaves, resonances on the
- * air between, and where the band lies among them.
- */
-export const builtLines = (assembly: Assembly, prediction: Prediction, band: number): readonly WorkingLine[] => [
+/** What every R of a make-up follows from: masses, stiffness and critical frequencies of the leaves, resonances on the air between. */
+export const builtLines = (assembly: Assembly, prediction: Prediction): readonly WorkingLine[] => [
   ...prediction.leaves.map((leaf) => leafLine(leaf, assembly)),
   ...coincidenceLines(prediction).lines,
   ...resonanceLines(assembly, prediction).lines,
-  {
-    what: `${band} Hz lies ${place(prediction, band)}.`,
-    equation: 'f against f₀ and f_c',
-    numbers: [
-      `f = ${band} Hz`,
-      ...prediction.resonances.map((f) => `f₀ = ${figure(f, 0)} Hz`),
-      ...prediction.criticalFrequencies.map((f) => `f_c = ${figure(f, 0)} Hz`),
-    ].join('; '),
-    source: 'Fahy, Sound and Structural Vibration (1985), ch. 4; ISO 12354-1:2017, annex B',
-  },
 ];
+
+/** Where a band lies among the resonances and critical frequencies. */
+export const placeLine = (prediction: Prediction, band: number): WorkingLine => ({
+  what: `${band} Hz lies ${place(prediction, band)}.`,
+  equation: 'f against f₀ and f_c',
+  numbers: [
+    `f = ${band} Hz`,
+    ...prediction.resonances.map((f) => `f₀ = ${figure(f, 0)} Hz`),
+    ...prediction.criticalFrequencies.map((f) => `f_c = ${figure(f, 0)} Hz`),
+  ].join('; '),
+  source: 'Fahy, Sound and Structural Vibration (1985), ch. 4; ISO 12354-1:2017, annex B',
+});

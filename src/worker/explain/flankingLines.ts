@@ -1,9 +1,16 @@
 import type { Evaluator } from '../../engine/evaluate.ts';
 import type { WorkingLine } from '../../engine/quantities/index.ts';
 import { THIRD_OCTAVES } from '../../engine/quantities/index.ts';
-import { carriedMass, flankingCurves, type FlankingElement } from '../../engine/shell/index.ts';
+import {
+  carriedMass,
+  carrierOf,
+  flankingCurves,
+  type FlankingElement,
+  type FlankingSide,
+} from '../../engine/shell/index.ts';
 import type { Project } from '../../project/schema.ts';
 import { toBuild } from '../../project/toEngine.ts';
+import { makeUpLine } from './makeUpLine.ts';
 import { figure } from './wording.ts';
 
 /** The band by which a path is shown; all bands go the same way. */
@@ -40,6 +47,12 @@ const junctionLine = (element: FlankingElement, K: number): WorkingLine => {
   };
 };
 
+/** What an element that carries the sound on is made of; of a lined wall or slab the heavy leaf alone. */
+const carrierLine = (evaluator: Evaluator, { name, make }: FlankingSide): readonly WorkingLine[] =>
+  make.kind === 'assembly'
+    ? [makeUpLine(`${name}, as far as it carries the sound on,`, evaluator.predict(carrierOf(make.assembly), 'full'))]
+    : [];
+
 /** How R of a flanking path came about, at one band; nothing for any other part. */
 export const flankingLines = (evaluator: Evaluator, project: Project, id: string): readonly WorkingLine[] => {
   const part = toBuild(project).parts.find((it) => it.id === id);
@@ -54,6 +67,7 @@ export const flankingLines = (evaluator: Evaluator, project: Project, id: string
     at(curves.junction) +
     10 * Math.log10(area / element.length);
   return [
+    ...[element.inside, element.beyond].flatMap((side) => carrierLine(evaluator, side)),
     junctionLine(element, at(curves.junction)),
     {
       what: `Into ${element.inside.name}, over ${figure(element.length, 2)} m of junction, out of ${element.beyond.name}; written for the ${figure(area)} m² that the sound goes past. Of a lined wall or slab the heavy leaf carries, and its lining is ΔR. At ${SHOWN} Hz as an example.`,

@@ -5,8 +5,7 @@ import type { Project } from '../../project/schema.ts';
 import { sources } from '../../project/sources.ts';
 import { toBuild } from '../../project/toEngine.ts';
 import type { Explained } from '../protocol.ts';
-import { fittingLines } from './fittingLines.ts';
-import { flankingLines } from './flankingLines.ts';
+import { partLines } from './partLines.ts';
 import { shellOf, shellTaken } from './shellWorking.ts';
 import { figure, likely, ratio, signed } from './wording.ts';
 
@@ -68,11 +67,7 @@ export const partWorking = (evaluator: Evaluator, project: Project, id: string, 
       which === 'share' ? `${figure(100 * part.share, 0)} %` : gain === null ? 'not rated' : `${signed(gain)} dB Rw`,
     lines:
       which === 'share'
-        ? [
-            ...flankingLines(evaluator, project, id),
-            ...fittingLines(shell.bands, part),
-            ...shareLines(project, shell, part),
-          ]
+        ? [...partLines(evaluator, project, shell, part), ...shareLines(project, shell, part)]
         : perfectLines(shell, part),
     assumptions: shellTaken(project),
     likelyError: `${likely(shell.ratingSpread, 'the rating of this shell')} Which part comes first is surer than the figures, unless two are close.`,

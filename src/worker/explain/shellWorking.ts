@@ -4,6 +4,7 @@ import type { ShellResult } from '../../engine/shell/index.ts';
 import type { Project } from '../../project/schema.ts';
 import { toBuild } from '../../project/toEngine.ts';
 import type { Explained } from '../protocol.ts';
+import { partLines, strongestParts } from './partLines.ts';
 import { bassFigure, classFigure, outdoorFigure, weightedFigure } from './ratingLines.ts';
 import { figure, likely } from './wording.ts';
 
@@ -32,15 +33,18 @@ export const shellTaken = (project: Project): readonly string[] => [
   'each part at its own size, sealed where no gap is drawn',
 ];
 
-/** How parts become the whole, at 500 Hz as an example. */
+/** The band by which the sum is shown, and how many parts of it by name. */
+const [SHOWN, NAMED] = [500, 4];
+
+/** How parts become the whole, at one band as an example. */
 const compositeLine = (shell: ShellResult): WorkingLine => {
-  const i = shell.bands.indexOf(500);
+  const i = shell.bands.indexOf(SHOWN);
   const at = (part: ShellResult['parts'][number]): string =>
     `${figure(part.area, part.area < 0.1 ? 4 : 1)} m² · 10^(${figure(-(part.R[i] ?? 0))}/10)`;
-  const most = [...shell.parts].sort((a, b) => (b.shareByBand[i] ?? 0) - (a.shareByBand[i] ?? 0)).slice(0, 4);
+  const most = strongestParts(shell, SHOWN, NAMED);
   const rest = shell.parts.length - most.length;
   return {
-    what: `The parts by area and sound reduction, band by band. At 500 Hz the ones that let most through: ${most.map((part) => part.name).join(', ')}.`,
+    what: `The parts by area and sound reduction, band by band. At ${SHOWN} Hz the ones that let most through: ${most.map((part) => part.name).join(', ')}.`,
     equation: 'R = −10 lg (Σ Sᵢ · 10^(−Rᵢ/10) / Σ Sᵢ)',
     numbers: `(${most.map(at).join(' + ')}${rest > 0 ? ` + ${rest} more` : ''}) / ${figure(shell.area)} m²: ${figure(shell.R[i] ?? 0)} dB`,
     source: 'EN 12354-3:2000, clause 4',
@@ -55,7 +59,11 @@ export const shellWorking = (evaluator: Evaluator, project: Project, which: Figu
   return {
     title: `${TITLES[which]} of the whole shell`,
     value,
-    lines: [compositeLine(shell), ...lines],
+    lines: [
+      ...strongestParts(shell, SHOWN, NAMED).flatMap((part) => partLines(evaluator, project, shell, part)),
+      compositeLine(shell),
+      ...lines,
+    ],
     assumptions: shellTaken(project),
     likelyError:
       which === 'bass' ? likely(low, 'one band near 63 Hz of this shell') : likely(shell.ratingSpread, 'this shell'),
