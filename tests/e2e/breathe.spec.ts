@@ -45,6 +45,34 @@ test.describe('Breathe', () => {
     await expect(page.getByRole('row', { name: /too fast: over 2.5 m\/s/ }).first()).toBeVisible();
   });
 
+  test('reckons with a high outlet and wind, and shows what they move while the fan stands', async ({
+    app: { page },
+  }) => {
+    await enter(page);
+    const alone = page.getByRole('button', { name: /^Fan off: comes in/ });
+    await expect(alone).toBeHidden();
+    await page.getByText('Room and climate').click();
+    await expect(page.getByText('Wind blows on')).toBeHidden();
+    for (const [label, value] of [
+      ['Outlet higher than inlet by', '2.5'],
+      ['Wind', '4'],
+    ] as const) {
+      const field = page.getByLabel(label, { exact: true });
+      await field.fill(value);
+      await field.press('Enter');
+    }
+    await expect(alone).toBeVisible();
+    await expect(page.getByText('warmth 1.7 Pa, wind 7.2 Pa')).toBeVisible();
+    await expect(page.getByText(/Warmth and wind are reckoned to move \d+ L\/s/)).toBeVisible();
+    await page.getByLabel('Wind blows on').selectOption({ label: 'the used air’s side' });
+    await expect(page.getByText('warmth 1.7 Pa, wind −7.2 Pa')).toBeVisible();
+    await alone.click();
+    await expect(page.getByRole('dialog')).toContainText('EN 16798-7');
+    await page.keyboard.press('Escape');
+    await page.getByRole('tab', { name: 'Sound' }).click();
+    await expect(page.getByText(/most of it from Duct fan/)).toBeVisible();
+  });
+
   test('begins without vents with the air that is lacking', async ({ app: { page } }) => {
     await enter(page);
     for (const vent of ['Fresh air vent', 'Used air vent']) {

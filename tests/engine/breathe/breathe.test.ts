@@ -32,6 +32,24 @@ describe('vents and air of a room', () => {
     }
   });
 
+  it('are told for each path: insertion loss, Dn,e, R of the opening, Dn,e,w with C and Ctr, the wall and what it wants', () => {
+    for (const { sound, R, cost } of present.vents) {
+      sound.bands.forEach((_, b) => {
+        const Dne = sound.normalisedDifference[b] ?? 0;
+        // the opening of 130 mm square: R = Dn,e − 10 lg(A0/S)
+        expect(R[b]).toBeCloseTo(Dne - 10 * Math.log10(10 / 0.13 ** 2), 6);
+        const hole = -10 * Math.log10((sound.hole[b] ?? 0) / 10);
+        expect(sound.insertionLoss[b]).toBeCloseTo(Dne - hole, 6);
+        // as many vents as the wall has, each as good as wanted, cost it 1 dB
+        const wanted = 10 ** (-(cost?.wanted[b] ?? 0) / 10);
+        const wall = 10 ** (-(cost?.wallR[b] ?? 0) / 10);
+        expect(10 * Math.log10((wall + (2 * 10 * wanted) / (cost?.wallArea ?? 1)) / wall)).toBeCloseTo(1, 6);
+      });
+      const { Rw, C, Ctr } = sound.ratings;
+      expect([Rw, C, Ctr].every((it) => Number.isInteger(it))).toBe(true);
+    }
+  });
+
   it('take volume and floor from the surfaces', () => {
     const checked = checkProject(ventedRoom());
     expect(checked.ok && toBreathe(checked.project).air).toMatchObject({ volume: 48, floor: 20 });
