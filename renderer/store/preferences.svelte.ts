@@ -1,5 +1,6 @@
 export type Theme = 'light' | 'dark';
 export type LengthUnits = 'metric' | 'imperial';
+export type Paper = 'a4' | 'letter';
 
 const remembered = (key: string): string | null => {
   try {
@@ -22,6 +23,8 @@ export class Preferences {
     (remembered('theme') as Theme | null) ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light'),
   );
   units = $state<LengthUnits>((remembered('units') as LengthUnits | null) ?? 'metric');
+  /** paper that is printed on; where feet are measured it is Letter, until another is chosen */
+  #paper = $state(remembered('paper') as Paper | null);
   tourSeen = $state(remembered('tour') === 'seen');
 
   constructor() {
@@ -35,6 +38,13 @@ export class Preferences {
   setUnits(units: LengthUnits): void {
     this.units = units;
     remember('units', units);
+  }
+  get paper(): Paper {
+    return this.#paper ?? (this.units === 'imperial' ? 'letter' : 'a4');
+  }
+  setPaper(paper: Paper): void {
+    this.#paper = paper;
+    remember('paper', paper);
   }
   setTourSeen(): void {
     this.tourSeen = true;

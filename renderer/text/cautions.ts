@@ -77,3 +77,6 @@ export const CAUTIONS: readonly Caution[] = [
     source: 'NIOSH criteria 1998: 85 dB(A) for 8 h, 3 dB exchange; directive 2003/10/EC',
   },
 ];
+
+/** What matters where air and vents are planned. */
+export const ABOUT_AIR: readonly string[] = ['Fresh air', 'Fumes', 'Fire', 'Wiring', 'Heat and damp'];

@@ -4,6 +4,8 @@ import type { LayerEntry, Project, VentElementEntry, VentEntry } from './schema.
 import { toVentBox } from './toVentBox.ts';
 import { VENT_DEFAULTS } from './ventSchema.ts';
 
+export { pieceArea };
+
 type BoxEntry = Extract<VentElementEntry, { kind: 'box' }>;
 
 const MILLI = 1e-3;

@@ -159,25 +159,6 @@ test.describe('the frame', () => {
     await expect(strip(page)).toContainText('kick and bass go straight through');
   });
 
-  test('the whole calculation prints with parts, curves, limits and cautions', async ({ app }) => {
-    const { page } = app;
-    await leaveTour(page);
-    await page.keyboard.press('Control+p');
-    await expect(page.getByText('Pages as they will be printed, A4.')).toBeVisible();
-    const sheet = page.getByRole('article');
-    for (const words of [
-      'Parts, by what they let out',
-      'What the prediction rests on',
-      'Fresh air',
-      'Third-octave bands',
-    ])
-      await expect(sheet).toContainText(words);
-    await expect(sheet.getByRole('table', { name: /third-octave bands, table 1/ }).getByRole('row')).toHaveCount(28);
-    const pdf = await page.pdf({ preferCSSPageSize: true, tagged: true, printBackground: true });
-    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-    expect(pdf.length).toBeGreaterThan(50_000);
-  });
-
   for (const theme of ['light', 'dark'] as const)
     test(`has no accessibility fault in ${theme}`, async ({ app }) => {
       const { page } = app;

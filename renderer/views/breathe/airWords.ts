@@ -38,3 +38,15 @@ export const freshAirWords = (air: AirResult, units: LengthUnits): string => {
       return `${wanted}; ${have} come in. Enough.`;
   }
 };
+
+/** Flow that still enters quietly through a small room's vents, m³/s. @source engineering judgement */
+const MOST_QUIET = 0.12;
+
+/** Whether fresh air carries the heat off, in a sentence. @param mostRise accepted over the air that comes in, K */
+export const heatWords = ({ rise, flow }: AirResult['heat'], mostRise: number): string => {
+  if (rise === null) return 'No fresh air moves, so the heat stays in the room.';
+  if (rise <= mostRise) return 'The fresh air alone carries the heat off.';
+  return flow > MOST_QUIET
+    ? 'Air alone cannot carry this off quietly: plan cooling, or stop when the room gets too hot.'
+    : 'More fresh air would carry it off; or stop when the room gets too hot.';
+};

@@ -39,7 +39,8 @@ export interface PieceGroup {
   readonly rows: readonly PieceRow[];
 }
 
-const withoutWords = ({ Rw, without }: PieceResult): string => {
+/** What the whole would be if nothing came through a piece. */
+export const withoutWords = ({ Rw, without }: PieceResult): string => {
   const bass = signedGain(without.bassGain);
   if (without.Rw === null) return 'nothing would come through';
   const rise = Rw === null ? null : without.Rw - Rw;

@@ -13,23 +13,26 @@ const NAMES: Readonly<Record<Quality, string>> = {
   drop: 'Drop seal',
   'double-drop': 'Two drop seals',
 };
+/** What a seal is called. */
+export const sealName = (quality: Quality): string => NAMES[quality];
+
 const PERIMETER = ['none', 'brush', 'foam', 'compression', 'double-compression', 'magnetic'] as const;
 const THRESHOLD = [...PERIMETER, 'drop', 'double-drop'] as const;
 
 /** Two figures that count, without a tail of noughts. */
-const short = (value: number): string => String(Number(value.toPrecision(value < 10 ? 2 : 3)));
+export const shortFigure = (value: number): string => String(Number(value.toPrecision(value < 10 ? 2 : 3)));
 
 /** What a metre of the joint leaks, in words. */
 export const leakWords = (quality: Quality): string => {
   const gap = sealAsGap(quality);
   return gap === null
     ? 'As wide as you write beside it.'
-    : `Each metre leaks ${short(10 * gap)} cm², like a slit ${short(gap)} mm wide that is quite open.`;
+    : `Each metre leaks ${shortFigure(10 * gap)} cm², like a slit ${shortFigure(gap)} mm wide that is quite open.`;
 };
 
 const optionOf = <Q extends Quality>(value: Q): { readonly value: Q; readonly label: string } => {
   const gap = sealAsGap(value);
-  return { value, label: gap === null ? NAMES[value] : `${NAMES[value]} (as a ${short(gap)} mm slit)` };
+  return { value, label: gap === null ? NAMES[value] : `${NAMES[value]} (as a ${shortFigure(gap)} mm slit)` };
 };
 export const PERIMETER_SEALS = PERIMETER.map((quality) => optionOf(quality));
 export const THRESHOLD_SEALS = THRESHOLD.map((quality) => optionOf(quality));

@@ -41,6 +41,9 @@ export const sizesOf = (item: ServiceItemEntry): { readonly hole: number; readon
   };
 };
 
+/** What a kind of service is called. */
+export const serviceName = (kind: Kind): string => NAMES[kind];
+
 /** "2 × sockets back to back, sealed" */
 export const serviceInWords = ({ kind, count, sealed }: ServiceItemEntry): string =>
   `${count > 1 ? `${count} × ` : ''}${count > 1 ? NAMES[kind].toLowerCase() : NAMES[kind]}${
