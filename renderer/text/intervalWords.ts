@@ -1,4 +1,4 @@
-import type { Interval, Target } from '../../src/engine/uncertainty/index.ts';
+import type { CurveIntervals, Interval, Target } from '../../src/engine/uncertainty/index.ts';
 import { reportedFigure } from '../../src/worker/chance.ts';
 import type { TargetEntry } from '../../src/project/schema.ts';
 import { showDecibels } from './showFigures.ts';
@@ -19,6 +19,12 @@ export const rangeOf = (key: FigureKey, { p5, p95 }: Interval): string =>
 /** The same for half of the builds. */
 export const middleRangeOf = (key: FigureKey, { p25, p75 }: Interval): string =>
   `${showDecibels(reportedFigure(key, p25))}–${showDecibels(reportedFigure(key, p75))}`;
+
+/** Whole decibels between which 90 of 100 builds, and half of them, end in one band. @param at its place among the bands */
+export const bandRangesOf = (R: CurveIntervals, at: number): readonly [most: string, half: string] => {
+  const whole = (curve: readonly number[]): string => showDecibels(curve[at]);
+  return [`${whole(R.p5)}–${whole(R.p95)}`, `${whole(R.p25)}–${whole(R.p75)}`];
+};
 
 /** "Rw 45 dB", as a target is said. */
 export const targetName = ({ rating, value_dB }: Pick<TargetEntry, 'rating' | 'value_dB'>): string =>

@@ -27,7 +27,10 @@ const doubt = v.strictObject({
   what: v.string(),
   Rw_dB: v.number(),
   Rw_plus_C50_5000_dB: v.number(),
+  STC_dB: v.number(),
   bass_dB: v.number(),
+  /** by third octave, 25 Hz to 10 kHz */
+  R_dB: figures,
 });
 
 const drawn = { samples: v.number(), start: v.number(), ratings, R_dB: curve, doubts: v.array(doubt) };

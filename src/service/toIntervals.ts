@@ -40,7 +40,9 @@ export const toIntervals = (drawn: SampledResult, samples: number, start: number
     what: doubtName(doubt),
     Rw_dB: hundredths(doubt.figures.Rw),
     Rw_plus_C50_5000_dB: hundredths(doubt.figures.Rw_plus_C50_5000),
+    STC_dB: hundredths(doubt.figures.STC),
     bass_dB: hundredths(doubt.figures.bass),
+    R_dB: doubt.R.map(hundredths),
   })),
 });
 

@@ -2,7 +2,7 @@ import type { Doubt } from '../../../src/engine/uncertainty/index.ts';
 import { doubtAdvice, doubtName } from '../../../src/project/doubtWords.ts';
 
 /** What a doubt is told of: a figure, or one third octave by its place among the bands. */
-export type DoubtOf = 'Rw' | 'Rw_plus_C50_5000' | 'bass' | number;
+export type DoubtOf = keyof Doubt['figures'] | number;
 
 export interface DoubtRow {
   readonly name: string;

@@ -1,28 +1,20 @@
 import { THIRD_OCTAVES } from '../quantities/index.ts';
+import { figureIn } from './drawnCurves.ts';
+import type { DrawnCurves } from './drawnCurves.ts';
 import { ERROR_COLUMNS } from './familyError.ts';
-import { figureOf } from './figures.ts';
+import { FIGURES } from './figures.ts';
 import type { FigureKey } from './figures.ts';
 import type { Ensemble } from './ensemble.ts';
 import { columnCount } from './ensemble.ts';
 import type { InputKind } from './input.ts';
-
-/** Figures whose doubt is told apart; STC follows Rw closely. */
-export type DoubtFigure = Exclude<FigureKey, 'STC'>;
-
-const DOUBT_FIGURES: readonly DoubtFigure[] = ['Rw', 'Rw_plus_C50_5000', 'bass'];
+import { eachFigure } from './lean.ts';
 
 /** One source of doubt: by how much it moves a result, one standard deviation either side, dB. */
 export interface Doubt {
   readonly kind: InputKind;
   readonly of: string;
-  readonly figures: Readonly<Record<DoubtFigure, number>>;
+  readonly figures: Readonly<Record<FigureKey, number>>;
   readonly R: readonly number[];
-}
-
-/** A result's curve in one draw, and the curve that its Rw goes by. */
-interface MovedCurve {
-  readonly R: readonly number[];
-  readonly rated: readonly number[];
 }
 
 /** A source of doubt with the columns that belong to it. */
@@ -65,28 +57,19 @@ const halves = (column: number, value: (draw: number) => number): number =>
  * @source ISO/IEC Guide 98-3:2008, 5.1.2 and 5.1.3 (combined standard uncertainty from one-at-a-time changes)
  * @example doubtsOf(groups, curves)[0]?.figures.Rw
  */
-export const doubtsOf = (groups: readonly DoubtGroup[], curves: readonly MovedCurve[]): readonly Doubt[] => {
-  const figures = curves.map(({ R, rated }) => ({
-    Rw: figureOf('Rw', rated),
-    Rw_plus_C50_5000: figureOf('Rw_plus_C50_5000', R),
-    bass: figureOf('bass', R),
-  }));
+export const doubtsOf = (groups: readonly DoubtGroup[], curves: readonly DrawnCurves[]): readonly Doubt[] => {
+  const figures = curves.map((drawn) => eachFigure((key) => figureIn(key, drawn)));
   const together = (columns: readonly number[], value: (draw: number) => number): number =>
     Math.hypot(...columns.map((column) => halves(column, value)));
   const all = groups.map(({ kind, of, columns }): Doubt => {
-    const figure = (key: DoubtFigure): number => together(columns, (draw) => figures[draw]?.[key] ?? 0);
     return {
       kind,
       of,
-      figures: {
-        Rw: figure('Rw'),
-        Rw_plus_C50_5000: figure('Rw_plus_C50_5000'),
-        bass: figure('bass'),
-      },
+      figures: eachFigure((key) => together(columns, (draw) => figures[draw]?.[key] ?? 0)),
       R: THIRD_OCTAVES.map((_, b) => together(columns, (draw) => curves[draw]?.R[b] ?? 0)),
     };
   });
   return all
-    .filter((doubt) => DOUBT_FIGURES.some((key) => doubt.figures[key] >= 0.05) || doubt.R.some((dB) => dB >= 0.3))
+    .filter((doubt) => FIGURES.some((key) => doubt.figures[key] >= 0.05) || doubt.R.some((dB) => dB >= 0.3))
     .sort((a, b) => b.figures.Rw - a.figures.Rw);
 };

@@ -14,7 +14,9 @@ const ROWS = [
 
 /** Intervals of the ratings, what the doubt comes from, and the chance of the target. */
 const showIntervals = (drawn: AssemblyIntervals | ShellIntervals, width: number): string => {
-  const { ratings, doubts, samples } = drawn;
+  const { ratings, samples } = drawn;
+  const most = ({ Rw_dB, STC_dB, bass_dB }: (typeof drawn.doubts)[number]): number => Math.max(Rw_dB, STC_dB, bass_dB);
+  const doubts = drawn.doubts.toSorted((a, b) => most(b) - most(a)).slice(0, MOST);
   const column = (heading: string, of: 'p5' | 'p25' | 'p50' | 'p75' | 'p95') => ({
     heading,
     cells: ROWS.map(([, key]) => showFigure(ratings[key][of], 1)),
@@ -37,9 +39,10 @@ const showIntervals = (drawn: AssemblyIntervals | ShellIntervals, width: number)
     '',
     showTable(
       [
-        { heading: 'Where the doubt comes from', cells: doubts.slice(0, MOST).map(({ what }) => what) },
-        { heading: 'Rw, ±dB', cells: doubts.slice(0, MOST).map(({ Rw_dB }) => showFigure(Rw_dB, 1)) },
-        { heading: 'bass, ±dB', cells: doubts.slice(0, MOST).map(({ bass_dB }) => showFigure(bass_dB, 1)) },
+        { heading: 'Where the doubt comes from', cells: doubts.map(({ what }) => what) },
+        { heading: 'Rw, ±dB', cells: doubts.map(({ Rw_dB }) => showFigure(Rw_dB, 1)) },
+        { heading: 'STC, ±', cells: doubts.map(({ STC_dB }) => showFigure(STC_dB, 1)) },
+        { heading: 'bass, ±dB', cells: doubts.map(({ bass_dB }) => showFigure(bass_dB, 1)) },
       ],
       width,
     ),

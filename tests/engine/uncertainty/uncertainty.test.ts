@@ -129,10 +129,12 @@ describe('uncertainty of a build', () => {
 
   test('comes from sources that together explain its spread', () => {
     const { whole, parts } = draw({ samples: 1500, workmanship: usual });
-    const together = Math.hypot(...whole.doubts.map(({ figures }) => figures.Rw));
-    const sampled = width(whole.figures.Rw) / 3.29;
-    expect(together / sampled).toBeGreaterThan(0.75);
-    expect(together / sampled).toBeLessThan(1.33);
+    for (const key of ['Rw', 'STC'] as const) {
+      const together = Math.hypot(...whole.doubts.map(({ figures }) => figures[key]));
+      const sampled = width(whole.figures[key]) / 3.29;
+      expect(together / sampled).toBeGreaterThan(0.75);
+      expect(together / sampled).toBeLessThan(1.33);
+    }
     expect(whole.doubts.map(({ kind }) => kind)).toEqual(expect.arrayContaining(['opening', 'measured']));
     expect(parts['north']?.doubts.some(({ kind }) => kind === 'opening')).toBe(false);
     const order = whole.doubts.map(({ figures }) => figures.Rw);

@@ -11,16 +11,16 @@ import { doubtRows } from '../../../renderer/views/doubt/doubtRows.ts';
 import { withIntervals } from '../../../renderer/views/doubt/intervalRows.ts';
 import { figureRows } from '../../../renderer/views/makeUp/comparison.ts';
 
-const doubt = (kind: Doubt['kind'], of: string, Rw: number, bass: number): Doubt => ({
+const doubt = (kind: Doubt['kind'], of: string, Rw: number, bass: number, STC = Rw): Doubt => ({
   kind,
   of,
-  figures: { Rw, Rw_plus_C50_5000: Rw, bass },
+  figures: { Rw, Rw_plus_C50_5000: Rw, STC, bass },
   R: [bass, Rw],
 });
 
 describe('sources of doubt', () => {
   const doubts = [
-    doubt('density', 'Brick', 0.3, 0.6),
+    doubt('density', 'Brick', 0.3, 0.6, 2),
     doubt('stiffness', 'Plasterboard, dense', 1.2, 0.2),
     doubt('joints', '', 0.05, 0.01),
   ];
@@ -34,7 +34,8 @@ describe('sources of doubt', () => {
     expect(rows[0]?.share).toBeGreaterThan(0.9);
   });
 
-  it('are ranked anew for the bass and for a single band', () => {
+  it('are ranked anew for STC, for the bass and for a single band', () => {
+    expect(doubtRows(doubts, 'STC').rows[0]?.name).toBe('weight of brick');
     expect(doubtRows(doubts, 'bass').rows[0]?.name).toBe('weight of brick');
     expect(doubtRows(doubts, 1).rows[0]?.name).toBe('stiffness of plasterboard, dense');
   });
