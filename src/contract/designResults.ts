@@ -46,12 +46,15 @@ const design = v.strictObject({
   worst_bass: v.nullable(v.strictObject({ band_Hz: v.number(), insertion_loss_dB: v.number() })),
   /** what joints would cost if the boxes let nothing through */
   floor_dB: v.nullable(v.number()),
-  /** ways to build it, those that carry the air, different boxes among them, boxes solved at 20 mm and finely */
+  /**
+   * ways to build it, those that carry the air, different boxes among them, boxes solved at 20 mm (at
+   * least up to 400 Hz), of them in all bands, and finely */
   tried: v.strictObject({
     all: v.number(),
     airy: v.number(),
     boxes: v.number(),
     coarse: v.number(),
+    whole: v.number(),
     fine: v.number(),
   }),
   /** to be put into "vents" and "assemblies" of the project */

@@ -6,8 +6,9 @@ import { complex } from './quantities/index.ts';
 export interface DraftBoxes {
   /** 1: up to 400 Hz; 2: all bands */
   readonly sound: (box: VentBox, upTo: 1 | 2) => BoxSound;
-  /** boxes solved at least in part */
+  /** boxes solved at least in part, and those solved in all bands that count */
   readonly count: () => number;
+  readonly whole: () => number;
 }
 
 /** Bands that stage 1 settles; it solves one more, so that the curves between the lines do not end there. */
@@ -23,7 +24,7 @@ const LINES = { bass: 4, above: 2 } as const;
  * @param onsolved told of each box
  */
 export const createDraftBoxes = (lowest: number, onsolved: () => void): DraftBoxes => {
-  const first = Math.max(50, lowest === 100 ? 80 : lowest);
+  const first = BOX_BANDS[Math.max(0, BOX_BANDS.indexOf(lowest) - 1)] ?? lowest;
   const bandsOf = (from: number, to: number): number[] => BOX_BANDS.filter((band) => band >= from && band <= to);
   const solve = (box: VentBox, bands: readonly number[]): readonly BoxBand[] =>
     solveBox(ventBoxGeometry(box), {
@@ -35,27 +36,30 @@ export const createDraftBoxes = (lowest: number, onsolved: () => void): DraftBox
   const soundOf = (box: VentBox, bands: readonly BoxBand[]): BoxSound =>
     waveBoxSound(box, () => ({ bands, unknowns: 0, imbalance: null }));
 
-  const begun = new Map<string, readonly BoxBand[]>();
-  const sounds = new Map<string, BoxSound>();
-  const low = (box: VentBox, key: string): readonly BoxBand[] => {
+  const begun = new Map<string, { readonly bands: readonly BoxBand[]; readonly sound: BoxSound }>();
+  const whole = new Map<string, BoxSound>();
+  const low = (box: VentBox, key: string): { readonly bands: readonly BoxBand[]; readonly sound: BoxSound } => {
     const known = begun.get(key);
     if (known) return known;
     const bands = solve(box, bandsOf(first, FIRST_STAGE));
-    begun.set(key, bands);
+    const solved = { bands, sound: soundOf(box, bands) };
+    begun.set(key, solved);
     onsolved();
-    return bands;
+    return solved;
   };
   return {
     sound: (box, upTo) => {
       const key = JSON.stringify(box);
-      const known = sounds.get(`${upTo} ${key}`);
-      if (known) return known;
-      const below = low(box, key);
-      const sound = soundOf(box, upTo === 1 ? below : [...below, ...solve(box, bandsOf(FIRST_STAGE + 1, LAST_BAND))]);
-      sounds.set(`${upTo} ${key}`, sound);
-      return sound;
+      const known = whole.get(key);
+      if (known && upTo === 2) return known;
+      const { bands, sound } = low(box, key);
+      if (upTo === 1) return sound;
+      const all = soundOf(box, [...bands, ...solve(box, bandsOf(FIRST_STAGE + 1, LAST_BAND))]);
+      whole.set(key, all);
+      return all;
     },
     count: () => begun.size,
+    whole: () => whole.size,
   };
 };
 

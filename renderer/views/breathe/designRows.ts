@@ -62,7 +62,12 @@ const oneBoxRows = ({ oneBox }: DesignFound, units: LengthUnits): readonly Row[]
   const sides = [oneBox.length, oneBox.width, oneBox.height].map((side) =>
     showQuantity(Math.round(side * 1000), 'mm', units),
   );
-  return [['With one box', `${oneBox.cost.toFixed(1)} dB at best, ${sides.join(' × ')} inside`]];
+  return [
+    [
+      'With one box',
+      `${oneBox.cost.toFixed(1)} dB at best, ${sides.join(' × ')} inside${oneBox.linedDuct > 0 ? ', and a lined duct' : ''}`,
+    ],
+  ];
 };
 
 /** What was found, one line for each thing to build or to know. */

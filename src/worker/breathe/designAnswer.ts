@@ -66,12 +66,13 @@ export interface DesignFound {
     readonly mostLoss: number;
     readonly doubt: number;
   };
-  /** what the best of one box would cost where the nearest has two, dB, and the inside of that box, m */
+  /** what the best of one box would cost where the nearest has two, dB; its inside and its lined duct, m */
   readonly oneBox: {
     readonly cost: number;
     readonly length: number;
     readonly width: number;
     readonly height: number;
+    readonly linedDuct: number;
   } | null;
   /** null where no duct of the grid carries the air quietly */
   readonly vent: DesignedVent | null;

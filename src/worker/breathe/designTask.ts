@@ -68,6 +68,7 @@ export const designTask = (
       length: one.candidate.box.length,
       width: one.candidate.box.width,
       height: one.candidate.box.height,
+      linedDuct: one.candidate.linedDuct,
     },
     vent: found && toDesigned(found),
   };

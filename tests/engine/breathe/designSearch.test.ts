@@ -62,7 +62,7 @@ describe('what is known of a candidate before it is solved', () => {
     const alike = [one, ...others.filter(({ candidate }) => candidate.box === one?.candidate.box)].slice(0, 4);
     for (const trial of alike) while (trial && trial.step < COARSE_STEP) refine(trial);
     expect(alike.length).toBe(4);
-    expect([drafts.count(), told.length]).toEqual([1, 1]);
+    expect([drafts.count(), drafts.whole(), told.length]).toEqual([1, 1, 1]);
   });
 });
 

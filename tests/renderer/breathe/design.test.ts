@@ -63,7 +63,7 @@ const found: DesignFound = {
   count: 2,
   enough: true,
   floor: 0.01,
-  tried: { all: 5632, airy: 1264, boxes: 105, coarse: 40, fine: 2 },
+  tried: { all: 5632, airy: 1264, boxes: 105, coarse: 40, whole: 9, fine: 2 },
   terms: { wallDepth: 0.3, mostSpeed: 2.5, mostLoss: 30, doubt: 1 },
   oneBox: null,
   vent,
@@ -90,9 +90,9 @@ describe('a design in words', () => {
     expect(rows.get('Bass')).toBe('worst at 63 Hz: 7.2 dB more than an open hole, with the fan off');
     expect(rows.get('Once it is in')).toBe('Dn,e,w 52 dB, costs the wall 0.4 dB by itself, fans running');
     expect(rows.has('Lined duct') || rows.has('With one box')).toBe(false);
-    const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28 };
+    const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28, linedDuct: 1 };
     const short = new Map(designRows({ ...found, enough: false, oneBox }, 'metric'));
-    expect(short.get('With one box')).toBe('7.3 dB at best, 1600 mm × 700 mm × 280 mm inside');
+    expect(short.get('With one box')).toBe('7.3 dB at best, 1600 mm × 700 mm × 280 mm inside, and a lined duct');
     const both = new Map(designRows({ ...found, vent: { ...vent, boxes: 2, linedDuct: 1 } }, 'metric'));
     expect(both.get('Two boxes, inside')).toMatch(/one in the room, one outside$/);
     expect(both.get('Built of')).toMatch(/^two boards .* about 45 kg each$/);
@@ -100,7 +100,9 @@ describe('a design in words', () => {
   });
 
   it('says on what it stands, and what is not counted', () => {
-    expect(proofWords(found)).toMatch(/^Nothing smaller .*: 40 of the 105 boxes .* at 20 mm, and 2 on the fine grid/);
+    expect(proofWords(found)).toMatch(
+      /^Nothing smaller .*: 40 of the 105 boxes .* at 20 mm, 9 in all bands .*; 2 on the fine grid/,
+    );
     expect(proofWords({ ...found, enough: false })).toMatch(/^Nothing in the list does it.* trusted to 1 dB/);
     expect(designLimits(found, 'metric')).toMatch(/300 mm.*Below 100 Hz nothing is counted/);
     expect(designLimits({ ...found, bass: true }, 'metric')).toMatch(/from 50 Hz on/);
