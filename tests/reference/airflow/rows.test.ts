@@ -3,12 +3,14 @@ import {
   CARBON_DIOXIDE_LEVELS,
   PLANNED_PER_PERSON,
   bendLoss,
+  carbonDioxideCourse,
   carbonDioxideRate,
   contractionLoss,
   frictionFactor,
   requiredFlow,
   saturationPressure,
   stackPressure,
+  timeToReach,
   velocityPressure,
 } from '../../../src/engine/airflow/index.ts';
 import { checkProject } from '../../../src/project/check.ts';
@@ -42,6 +44,16 @@ describe('CO2 and fresh air against other published rules', () => {
     expect([aim, unacceptable]).toEqual(list('co2-bands-uba'));
     expect([good, poor, good]).toEqual(list('co2-bands-hse'));
     expect(workLimit).toBe(list('co2-wel')[0]);
+  });
+
+  it('runs out by CO2 long before oxygen is short: 0.85 of what is breathed in comes out as CO2', () => {
+    const short = 420 + 0.85 * (20.95 - Number(expected('o2-195'))) * 1e4;
+    const sealed = carbonDioxideCourse([{ name: '', duration: 8 * 3600, generation: 4 * 8e-6, flow: 0 }], 30, 420);
+    const [limit, oxygen] = [CARBON_DIOXIDE_LEVELS.workLimit, short].map((ppm) => timeToReach(sealed, ppm) ?? 0);
+    expect(limit).toBeGreaterThan(0);
+    expect(oxygen).toBeGreaterThan(2.5 * (limit ?? 0));
+    // 3.2 h for four players in 30 m³, as recomputed elsewhere
+    expect((oxygen ?? 0) / 3600).toBeCloseTo(3.2, 0);
   });
 });
 

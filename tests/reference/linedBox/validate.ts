@@ -32,6 +32,8 @@ const sameGrid = (box: GoldenBox): Row[] => {
   const bands = result?.bands ?? [];
   const end: DuctEnd = { area: geometryOf(box).ports[0].area, length: DUCT_LENGTH, resistance: 0 };
   const rooms = betweenRooms(bands, [end, end], DUCT_LENGTH);
+  const holding: DuctEnd = { ...end, resistance: 0.01 };
+  const held = betweenRooms(bands, [holding, holding], DUCT_LENGTH);
   const worst = inFlatFace(box) ? 0.35 : linedFaces(box) ? 0.2 : 0.02;
   const row = (quantity: string, computed: readonly number[], printed: readonly number[]): Row => {
     const errors = differences(computed, printed);
@@ -51,6 +53,7 @@ const sameGrid = (box: GoldenBox): Row[] => {
     ),
     row('R between rooms', rooms.reduction, box.R_box),
     row('insertion loss', rooms.insertionLoss, box.IL),
+    row('held mouths, 0.01', held.insertionLoss, box['IL_r0.01']),
   ];
 };
 
