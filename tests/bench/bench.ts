@@ -31,7 +31,7 @@ const results = {
   ...(browser === null ? {} : await windowBench(browser)),
 };
 
-const shown = (value: number): string => value.toFixed(value < 100 ? 1 : 0);
+const shown = (value: number): string => value.toFixed(value < 10 ? 2 : value < 100 ? 1 : 0);
 if (asJson) console.log(JSON.stringify(results));
 else
   for (const [name, value] of Object.entries(results)) {

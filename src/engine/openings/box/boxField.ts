@@ -1,6 +1,7 @@
 import type { BoxGeometry } from './boxGeometry.ts';
 import { boxMesh } from './boxMesh.ts';
-import { bandRoom, solveLine } from './boxSystem.ts';
+import { solveLine } from './boxSystem.ts';
+import { directRoom } from './directRoom.ts';
 import { planGrid } from './planGrid.ts';
 import { meshPorts } from './portShapes.ts';
 import { requireBox } from './requireBox.ts';
@@ -30,7 +31,7 @@ export const boxField = (geometry: BoxGeometry, cellSize: number, frequency: num
   const grid = planGrid(geometry, cellSize);
   const mesh = boxMesh(grid);
   const system = { mesh, ports: meshPorts(geometry, mesh), height: geometry.height };
-  const { scattering, field } = solveLine(system, frequency, bandRoom(mesh));
+  const { scattering, field } = solveLine(system, frequency, directRoom(mesh, system.ports));
   const pressure = field(scattering.modes.findIndex(({ port }) => port === from));
   const at = (values: Float64Array): Float64Array =>
     Float64Array.from(mesh.nodes, (node) => (node < 0 ? 0 : (values[node] ?? 0)));

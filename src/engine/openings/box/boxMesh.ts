@@ -13,8 +13,6 @@ export interface FillingEntries {
 export interface BoxMesh {
   readonly grid: PlanGrid;
   readonly unknowns: number;
-  /** farthest neighbour of a node, in numbers */
-  readonly halfBandwidth: number;
   /** number of node (i, j) at place i·(lines along y) + j; −1 where no cell touches it */
   readonly nodes: Int32Array;
   /** one for each filling of the grid */
@@ -47,9 +45,6 @@ const numberNodes = (grid: PlanGrid): { nodes: Int32Array; unknowns: number } =>
   return { nodes, unknowns };
 };
 
-/** The pairs of a cell's corners (2·along x + along y), each once. */
-const PAIRS = [0, 1, 2, 3].flatMap((a) => [0, 1, 2, 3].filter((b) => b >= a).map((b) => [a, b] as const));
-
 /** A node has itself and four neighbours of higher number: five places for entries. */
 const PLACES = 5;
 
@@ -57,6 +52,25 @@ const placeOf = (sameSlow: boolean, sameFast: boolean, rising: boolean): number 
   if (sameSlow) return sameFast ? 0 : 1;
   if (sameFast) return 3;
   return rising ? 4 : 2;
+};
+
+/** The places that a filling has anything at. */
+const usedEntries = (stiffness: Float64Array, mass: Float64Array, columns: Int32Array): FillingEntries => {
+  const count = mass.reduce((sum, it) => sum + (it === 0 ? 0 : 1), 0);
+  const used = {
+    ...{ row: new Int32Array(count), column: new Int32Array(count) },
+    ...{ stiffness: new Float64Array(count), mass: new Float64Array(count) },
+  };
+  let n = 0;
+  for (let place = 0; place < mass.length; place += 1) {
+    if (mass[place] === 0) continue;
+    used.row[n] = Math.floor(place / PLACES);
+    used.column[n] = columns[place] ?? 0;
+    used.stiffness[n] = stiffness[place] ?? 0;
+    used.mass[n] = mass[place] ?? 0;
+    n += 1;
+  }
+  return used;
 };
 
 /**
@@ -74,39 +88,31 @@ export const boxMesh = (grid: PlanGrid): BoxMesh => {
     mass: new Float64Array(unknowns * PLACES),
   }));
   const alongY = grid.y.length <= grid.x.length;
-  let halfBandwidth = 0;
   let area = 0;
   grid.cells.forEach((filling, cell) => {
     const into = collected[filling];
     if (into === undefined) return;
+    const { stiffness: stiffnesses, mass: masses } = into;
     const [i, j] = [Math.floor(cell / (ny - 1)), cell % (ny - 1)];
     const lx = (grid.x[i + 1] ?? 0) - (grid.x[i] ?? 0);
     const ly = (grid.y[j + 1] ?? 0) - (grid.y[j] ?? 0);
     area += lx * ly;
-    for (const [a, b] of PAIRS) {
-      const sameX = a >> 1 === b >> 1;
-      const sameY = (a & 1) === (b & 1);
-      const nodeA = nodes[(i + (a >> 1)) * ny + j + (a & 1)] ?? 0;
-      const nodeB = nodes[(i + (b >> 1)) * ny + j + (b & 1)] ?? 0;
-      const row = Math.min(nodeA, nodeB);
-      const column = Math.max(nodeA, nodeB);
-      const rising = a === 0 && b === 3;
-      const place = row * PLACES + placeOf(alongY ? sameX : sameY, alongY ? sameY : sameX, rising);
-      halfBandwidth = Math.max(halfBandwidth, column - row);
-      columns[place] = column;
-      into.stiffness[place] =
-        (into.stiffness[place] ?? 0) + stiffness(lx, sameX) * mass(ly, sameY) + mass(lx, sameX) * stiffness(ly, sameY);
-      into.mass[place] = (into.mass[place] ?? 0) + mass(lx, sameX) * mass(ly, sameY);
-    }
+    // the pairs of a cell's corners (2·along x + along y), each once
+    for (let a = 0; a < 4; a += 1)
+      for (let b = a; b < 4; b += 1) {
+        const sameX = a >> 1 === b >> 1;
+        const sameY = (a & 1) === (b & 1);
+        const nodeA = nodes[(i + (a >> 1)) * ny + j + (a & 1)] ?? 0;
+        const nodeB = nodes[(i + (b >> 1)) * ny + j + (b & 1)] ?? 0;
+        const row = Math.min(nodeA, nodeB);
+        const rising = a === 0 && b === 3;
+        const place = row * PLACES + placeOf(alongY ? sameX : sameY, alongY ? sameY : sameX, rising);
+        columns[place] = Math.max(nodeA, nodeB);
+        stiffnesses[place] =
+          (stiffnesses[place] ?? 0) + stiffness(lx, sameX) * mass(ly, sameY) + mass(lx, sameX) * stiffness(ly, sameY);
+        masses[place] = (masses[place] ?? 0) + mass(lx, sameX) * mass(ly, sameY);
+      }
   });
-  const entries = collected.map(({ stiffness, mass }): FillingEntries => {
-    const used = Int32Array.from(mass.keys()).filter((place) => mass[place] !== 0);
-    return {
-      row: used.map((place) => Math.floor(place / PLACES)),
-      column: used.map((place) => columns[place] ?? 0),
-      stiffness: Float64Array.from(used, (place) => stiffness[place] ?? 0),
-      mass: Float64Array.from(used, (place) => mass[place] ?? 0),
-    };
-  });
-  return { grid, unknowns, halfBandwidth, nodes, entries, area };
+  const entries = collected.map(({ stiffness, mass }) => usedEntries(stiffness, mass, columns));
+  return { grid, unknowns, nodes, entries, area };
 };

@@ -1,5 +1,4 @@
 import { SOUND_SPEED, toReduction } from '../../quantities/index.ts';
-import type { BandMatrix } from './bandFactor.ts';
 import { bandFrequencies } from './bandFrequencies.ts';
 import { orthonormal } from './basis.ts';
 import type { BoxGeometry } from './boxGeometry.ts';
@@ -7,8 +6,10 @@ import { boxLine } from './boxLine.ts';
 import { boxMesh } from './boxMesh.ts';
 import type { BoxPlan } from './boxPlan.ts';
 import type { BoxBand, BoxLine, BoxResult } from './boxResult.ts';
-import { bandRoom, solveLine } from './boxSystem.ts';
+import { solveLine } from './boxSystem.ts';
 import type { BoxSystem, SolvedLine } from './boxSystem.ts';
+import { directRoom } from './directRoom.ts';
+import type { DirectRoom } from './directRoom.ts';
 import { planGrid } from './planGrid.ts';
 import { cutOn, meshPorts } from './portShapes.ts';
 import { reducedBox } from './reducedBox.ts';
@@ -35,7 +36,7 @@ const toBand = (band: number, lines: readonly BoxLine[]): BoxBand => {
 
 interface Stage {
   readonly system: BoxSystem;
-  readonly room: BandMatrix;
+  readonly room: DirectRoom;
   readonly bands: readonly number[];
   /** operations, for the progress */
   readonly factorCost: number;
@@ -46,11 +47,13 @@ const stagesOf = (geometry: BoxGeometry, plan: BoxPlan): Stage[] => {
   const sizes = [...new Set(plan.bands.map(plan.cellSize))];
   return sizes.map((size) => {
     const mesh = boxMesh(planGrid(geometry, size));
+    const ports = meshPorts(geometry, mesh);
+    const room = directRoom(mesh, ports);
     return {
-      system: { mesh, ports: meshPorts(geometry, mesh), height: geometry.height },
-      room: bandRoom(mesh),
+      system: { mesh, ports, height: geometry.height },
+      room,
       bands: plan.bands.filter((band) => plan.cellSize(band) === size),
-      factorCost: 4 * mesh.unknowns * mesh.halfBandwidth ** 2,
+      factorCost: room.matrix.tree.cost,
     };
   });
 };

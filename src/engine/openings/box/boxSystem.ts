@@ -1,12 +1,8 @@
 import { complex, times } from '../../quantities/index.ts';
-import type { Complex } from '../../quantities/index.ts';
 import { assemble } from './assembly.ts';
-import { backSubstitute, mixedColumns } from './bandBack.ts';
-import type { NodalField } from './bandBack.ts';
-import { bandFactor } from './bandFactor.ts';
-import type { BandMatrix } from './bandFactor.ts';
 import type { BoxMesh, FillingEntries } from './boxMesh.ts';
 import { denseMatrix } from './denseSolve.ts';
+import type { DirectRoom } from './directRoom.ts';
 import { fillingFluid } from './fillingFluid.ts';
 import type { Fluid } from './fluid.ts';
 import { columnProducts, portLoads } from './portLoads.ts';
@@ -14,6 +10,9 @@ import { portModes } from './portModes.ts';
 import type { MeshPort } from './portShapes.ts';
 import { drivenBy, scattering } from './scattering.ts';
 import type { Scattering } from './scattering.ts';
+import { backSubstitute, mixedColumns } from './treeBack.ts';
+import type { NodalField } from './treeBack.ts';
+import { treeFactor } from './treeFactor.ts';
 
 /** A box on its mesh, ready for any frequency. */
 export interface BoxSystem {
@@ -42,6 +41,17 @@ export interface DirectLine extends SolvedLine {
   readonly field: (arrives: number) => NodalField;
 }
 
+/** A field in the order of elimination, put at its nodes. */
+const atNodes = (x: NodalField, number: Int32Array): NodalField => {
+  const placed = { re: new Float64Array(number.length), im: new Float64Array(number.length) };
+  for (let node = 0; node < number.length; node += 1) {
+    const at = number[node] ?? 0;
+    placed.re[node] = x.re[at] ?? 0;
+    placed.im[node] = x.im[at] ?? 0;
+  }
+  return placed;
+};
+
 /** pᴴ·A·p of a real symmetric matrix given by its upper entries. */
 const quadratic = ({ row, column }: FillingEntries, value: Float64Array, { re, im }: NodalField): number => {
   let sum = 0;
@@ -54,33 +64,26 @@ const quadratic = ({ row, column }: FillingEntries, value: Float64Array, { re, i
   return sum;
 };
 
-/** Room for one factorisation, used again for every frequency. */
-export const bandRoom = ({ unknowns, halfBandwidth }: BoxMesh): BandMatrix => ({
-  size: unknowns,
-  half: halfBandwidth,
-  re: new Float64Array(unknowns * (halfBandwidth + 1)),
-  im: new Float64Array(unknowns * (halfBandwidth + 1)),
-});
-
 /**
  * The box at one frequency, by direct solution.
  * @param system mesh and ports
  * @param frequency f, Hz, > 0
- * @param room from bandRoom; overwritten, so that fields must be asked for before the next frequency
+ * @param room from directRoom; overwritten, so that fields must be asked for before the next frequency
  */
-export const solveLine = (system: BoxSystem, frequency: number, room: BandMatrix): DirectLine => {
+export const solveLine = (system: BoxSystem, frequency: number, room: DirectRoom): DirectLine => {
   const { mesh, ports, height } = system;
   const omega = 2 * Math.PI * frequency;
   const fluids = mesh.grid.fillings.map((filling) => fillingFluid(filling, frequency));
   assemble(mesh, ports, fluids, omega, room);
   const modes = portModes(ports, frequency, height);
-  const { columns, place } = portLoads(modes, ports, mesh.unknowns);
-  const inverse = bandFactor(room, columns);
+  const { tree } = room.matrix;
+  const columns = portLoads(modes, ports, tree);
+  const inverse = treeFactor(room.matrix, columns);
   const pairs = columnProducts(columns, inverse);
   const G = denseMatrix(modes.length, modes.length);
   modes.forEach(({ port }, a) =>
     modes.forEach((_, b) => {
-      const pair = pairs[(place[a] ?? 0) * modes.length + (place[b] ?? 0)] ?? complex(0);
+      const pair = pairs[a * modes.length + b] ?? complex(0);
       const factor = omega / ports[port].width;
       G.re[a * modes.length + b] = -pair.im * factor;
       G.im[a * modes.length + b] = pair.re * factor;
@@ -88,13 +91,10 @@ export const solveLine = (system: BoxSystem, frequency: number, room: BandMatrix
   );
   const solved = scattering(modes, G);
   const field = (arrives: number): NodalField => {
-    const factors = new Array<Complex>(modes.length).fill(complex(0));
-    drivenBy(solved, arrives).forEach((velocity, mode) => {
-      factors[place[mode] ?? 0] = times(complex(0, omega), velocity);
-    });
+    const factors = drivenBy(solved, arrives).map((velocity) => times(complex(0, omega), velocity));
     const x = mixedColumns(columns, factors);
-    backSubstitute(room, inverse, x);
-    return x;
+    backSubstitute(room.matrix, inverse, x);
+    return atNodes(x, tree.number);
   };
   const quadratics = (arrives: number): Quadratic[] => {
     const p = field(arrives);

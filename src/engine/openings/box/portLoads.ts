@@ -1,29 +1,25 @@
 import { complex } from '../../quantities/index.ts';
 import type { Complex } from '../../quantities/index.ts';
-import type { Columns } from './bandColumns.ts';
+import type { Columns } from './frontColumns.ts';
+import type { FrontTree } from './frontTree.ts';
 import type { PortMode } from './portModes.ts';
 import type { MeshPort } from './portShapes.ts';
 
-/** Port shapes as right-hand sides, sorted by where they begin, and the place of each mode among them. */
+/** Port shapes as right-hand sides, one for each mode, rows in the order of elimination. */
 export const portLoads = (
   modes: readonly PortMode[],
   ports: readonly [MeshPort, MeshPort],
-  unknowns: number,
-): { columns: Columns; place: number[] } => {
-  const shapes = modes.map(({ port, mode }, index) => {
-    const shape = ports[port].shape(mode);
-    return { index, shape, start: Math.min(...shape.node) };
-  });
-  const ordered = [...shapes].sort((a, b) => a.start - b.start);
+  { number, unknowns }: FrontTree,
+): Columns => {
   const count = modes.length;
   const re = new Float64Array(unknowns * count);
-  ordered.forEach(({ shape }, c) =>
-    shape.node.forEach((node, n) => {
-      re[node * count + c] = shape.value[n] ?? 0;
-    }),
-  );
-  const columns = { count, re, im: new Float64Array(unknowns * count), start: ordered.map(({ start }) => start) };
-  return { columns, place: modes.map((_, index) => ordered.findIndex((it) => it.index === index)) };
+  modes.forEach(({ port, mode }, c) => {
+    const { node, value } = ports[port].shape(mode);
+    node.forEach((it, n) => {
+      re[(number[it] ?? 0) * count + c] = value[n] ?? 0;
+    });
+  });
+  return { count, re, im: new Float64Array(unknowns * count) };
 };
 
 /** Of columns taken through L: Σ y_a·D⁻¹·y_b over the unknowns for every pair of columns. */

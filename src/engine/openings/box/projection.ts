@@ -1,12 +1,7 @@
 import { fourDots } from './basis.ts';
 import type { Basis } from './basis.ts';
 import type { PortShape } from './portShapes.ts';
-
-/** Where the entries of a symmetric matrix stand: row ≤ column, each pair once or more. */
-export interface Places {
-  readonly row: Int32Array;
-  readonly column: Int32Array;
-}
+import type { Places } from './storePlaces.ts';
 
 /** A·v of a symmetric matrix given by its upper entries. */
 const multiplied = ({ row, column }: Places, value: Float64Array, v: Float64Array): Float64Array => {
@@ -21,7 +16,7 @@ const multiplied = ({ row, column }: Places, value: Float64Array, v: Float64Arra
   return out;
 };
 
-/** Vᵀ·A·V, upper triangle in band form of full width: (i, k) at place i·(order − 1) + k. */
+/** Vᵀ·A·V, upper triangle: (i, k) at place i·order + k. */
 export const projected = (basis: Basis, places: Places, value: Float64Array): Float64Array => {
   const order = basis.length;
   const out = new Float64Array(order * order);
@@ -31,7 +26,7 @@ export const projected = (basis: Basis, places: Places, value: Float64Array): Fl
     for (let i = 0; i <= k; i += 4) {
       const [a = v, b = v, c = v, d = v] = [basis[i], basis[i + 1], basis[i + 2], basis[i + 3]];
       const four = fourDots([a, b, c, d], Av);
-      for (let n = 0; n < 4 && i + n <= k; n += 1) out[(i + n) * (order - 1) + k] = four[n] ?? 0;
+      for (let n = 0; n < 4 && i + n <= k; n += 1) out[(i + n) * order + k] = four[n] ?? 0;
     }
   });
   return out;

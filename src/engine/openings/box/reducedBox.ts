@@ -1,17 +1,18 @@
 import { AIR_IMPEDANCE, complex, minus, over, plus, scaled, times } from '../../quantities/index.ts';
 import type { Complex } from '../../quantities/index.ts';
-import { backSubstitute, mixedColumns } from './bandBack.ts';
-import type { NodalField } from './bandBack.ts';
-import { bandFactor } from './bandFactor.ts';
-import type { BandMatrix } from './bandFactor.ts';
 import type { Basis } from './basis.ts';
 import type { BoxSystem, Quadratic, SolvedLine } from './boxSystem.ts';
 import { denseMatrix } from './denseSolve.ts';
 import { fillingFluid } from './fillingFluid.ts';
+import { fullFront } from './frontTree.ts';
 import { portModes } from './portModes.ts';
 import type { PortMode } from './portModes.ts';
 import { projected, projectedShape } from './projection.ts';
 import type { Scattering } from './scattering.ts';
+import { backSubstitute, mixedColumns } from './treeBack.ts';
+import type { NodalField } from './treeBack.ts';
+import { treeFactor, treeMatrix } from './treeFactor.ts';
+import type { TreeMatrix } from './treeFactor.ts';
 
 /** A box projected once on a basis of its own solutions: any frequency between them is a small dense system. */
 export interface ReducedBox {
@@ -23,12 +24,13 @@ export interface ReducedBox {
 const seen = ({ admittance, endReactance }: PortMode): Complex =>
   over(admittance, plus(complex(1), times(complex(0, endReactance), admittance)));
 
-/** Adds factor·φ·φᵀ to a band of full width. */
-const addOuter = ({ size, re, im }: BandMatrix, phi: Float64Array, { re: fr, im: fi }: Complex): void => {
-  for (let i = 0; i < size; i += 1) {
-    const row = i * (size - 1);
+/** Adds factor·φ·φᵀ to the upper triangle of a full matrix. */
+const addOuter = ({ re, im }: TreeMatrix, phi: Float64Array, { re: fr, im: fi }: Complex): void => {
+  const order = phi.length;
+  for (let i = 0; i < order; i += 1) {
+    const row = i * order;
     const own = phi[i] ?? 0;
-    for (let k = i; k < size; k += 1) {
+    for (let k = i; k < order; k += 1) {
       const product = own * (phi[k] ?? 0);
       re[row + k] = (re[row + k] ?? 0) + fr * product;
       im[row + k] = (im[row + k] ?? 0) + fi * product;
@@ -38,12 +40,12 @@ const addOuter = ({ size, re, im }: BandMatrix, phi: Float64Array, { re: fr, im:
 
 const along = (a: Float64Array, b: Float64Array): number => a.reduce((sum, it, i) => sum + it * (b[i] ?? 0), 0);
 
-/** xᴴ·A·x of a real symmetric matrix in band form of full width. */
+/** xᴴ·A·x of a real symmetric matrix given by its upper triangle. */
 const quadratic = (A: Float64Array, { re, im }: NodalField): number => {
   const order = re.length;
   let sum = 0;
   for (let i = 0; i < order; i += 1) {
-    const row = i * (order - 1);
+    const row = i * order;
     const [own, other] = [re[i] ?? 0, im[i] ?? 0];
     let right = 0;
     for (let k = i + 1; k < order; k += 1) right += (A[row + k] ?? 0) * (own * (re[k] ?? 0) + other * (im[k] ?? 0));
@@ -80,12 +82,7 @@ export const reducedBox = (system: BoxSystem, basis: Basis): ReducedBox => {
     shapes.set(key, known);
     return known;
   };
-  const room: BandMatrix = {
-    size: order,
-    half: order - 1,
-    re: new Float64Array(order * order),
-    im: new Float64Array(order * order),
-  };
+  const room = treeMatrix(fullFront(order));
 
   const solve = (frequency: number): SolvedLine => {
     const omega = 2 * Math.PI * frequency;
@@ -112,7 +109,6 @@ export const reducedBox = (system: BoxSystem, basis: Basis): ReducedBox => {
       count,
       re: new Float64Array(order * count),
       im: new Float64Array(order * count),
-      start: arriving.map(() => 0),
     };
     arriving.forEach((index, c) => {
       const mode = modes[index];
@@ -123,7 +119,7 @@ export const reducedBox = (system: BoxSystem, basis: Basis): ReducedBox => {
         columns.im[i * count + c] = load.im * value;
       });
     });
-    const inverse = bandFactor(room, columns);
+    const inverse = treeFactor(room, columns);
     const coordinates = arriving.map((_, c) => {
       const x = mixedColumns(
         columns,

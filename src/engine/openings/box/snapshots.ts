@@ -1,8 +1,8 @@
 import { SOUND_SPEED } from '../../quantities/index.ts';
-import type { BandMatrix } from './bandFactor.ts';
 import type { BoxGeometry } from './boxGeometry.ts';
 import type { BoxSystem } from './boxSystem.ts';
 import { solveLine } from './boxSystem.ts';
+import type { DirectRoom } from './directRoom.ts';
 
 /** Snapshots per resonance of the box below the highest frequency: linings damp, so that fewer are wanted. */
 const PER_MODE = { lined: 0.5, bare: 0.7 };
@@ -22,7 +22,7 @@ export const snapshotFrequencies = (count: number, lowest: number, highest: numb
   Array.from({ length: count }, (_, i) => lowest + ((highest - lowest) * i) / (count - 1));
 
 /** Real and imaginary parts of the pressure for sound from either port at one frequency: four columns. */
-export const snapshot = (system: BoxSystem, frequency: number, room: BandMatrix): Float64Array[] => {
+export const snapshot = (system: BoxSystem, frequency: number, room: DirectRoom): Float64Array[] => {
   const solved = solveLine(system, frequency, room);
   const other = solved.scattering.modes.findIndex(({ port }) => port === 1);
   return [0, other].flatMap((arrives) => {

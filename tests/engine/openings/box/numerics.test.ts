@@ -1,67 +1,12 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bandFactor } from '../../../../src/engine/openings/box/bandFactor.ts';
-import { backSubstitute } from '../../../../src/engine/openings/box/bandBack.ts';
 import { orthonormal } from '../../../../src/engine/openings/box/basis.ts';
 import { cubicSpline } from '../../../../src/engine/openings/box/cubicSpline.ts';
-import { denseMatrix, denseSolve } from '../../../../src/engine/openings/box/denseSolve.ts';
+import { denseSolve } from '../../../../src/engine/openings/box/denseSolve.ts';
 import { faceEndLength } from '../../../../src/engine/openings/box/faceEnd.ts';
 import { gridLines } from '../../../../src/engine/openings/box/planGrid.ts';
-import { repeatable } from '../../../support/repeatable.ts';
 
 /** Numbers from −1 to 1 that depend on place alone. */
 const wave = (n: number): number => Math.sin(12.9898 * n + 4.1414);
-
-describe('the banded factorisation', () => {
-  test('solves complex symmetric systems of any size and band to 1e-10', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: 70 }),
-        fc.integer({ min: 0, max: 30 }),
-        fc.integer({ min: 1, max: 5 }),
-        (size, wide, count) => {
-          const half = Math.min(wide, size - 1);
-          const re = new Float64Array(size * (half + 1));
-          const im = new Float64Array(size * (half + 1));
-          const full = denseMatrix(size, size);
-          for (let i = 0; i < size; i += 1)
-            for (let k = i; k <= Math.min(size - 1, i + half); k += 1) {
-              const at = i * half + k;
-              re[at] = wave(i * 71 + k) + (i === k ? 2 * half + 2 : 0);
-              im[at] = wave(i * 37 + 3 * k) + (i === k ? half + 1 : 0);
-              for (const place of [i * size + k, k * size + i]) {
-                full.re[place] = re[at];
-                full.im[place] = im[at];
-              }
-            }
-          const start = Array.from({ length: count }, (_, c) => Math.min(size - 1, 3 * c));
-          const right = denseMatrix(size, count);
-          for (let i = 0; i < size; i += 1)
-            start.forEach((from, c) => {
-              if (i < from) return;
-              right.re[i * count + c] = wave(i + 100 * c);
-              right.im[i * count + c] = wave(i + 200 * c);
-            });
-          const columns = { count, start, re: right.re.slice(), im: right.im.slice() };
-          const matrix = { size, half, re, im };
-          const inverse = bandFactor(matrix, columns);
-          const expected = denseSolve(full, right);
-          start.forEach((_, c) => {
-            const pick = (from: Float64Array): Float64Array =>
-              Float64Array.from({ length: size }, (__, i) => from[i * count + c] ?? NaN);
-            const x = { re: pick(columns.re), im: pick(columns.im) };
-            backSubstitute(matrix, inverse, x);
-            for (let i = 0; i < size; i += 1) {
-              expect(Math.abs((x.re[i] ?? NaN) - (expected.re[i * count + c] ?? NaN))).toBeLessThan(1e-10);
-              expect(Math.abs((x.im[i] ?? NaN) - (expected.im[i * count + c] ?? NaN))).toBeLessThan(1e-10);
-            }
-          });
-        },
-      ),
-      repeatable(20_261, 40),
-    );
-  });
-});
 
 describe('small tools', () => {
   test('dense elimination gives back what it was made from, rows exchanged where they must be', () => {
