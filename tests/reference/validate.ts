@@ -7,6 +7,8 @@ import { evidenceText } from './tl/evidence.ts';
 import { GROUPS, bandErrors, errorRecord, ratingErrors, statistics } from './tl/errorRecord.ts';
 import type { ErrorEntry } from './tl/errorRecord.ts';
 import { failedGates, gatesOf } from './tl/gates.ts';
+import { measuredCases } from './tl/measuredCases.ts';
+import { secondRecord } from './tl/secondRecord.ts';
 import { rightSize, trendRecord } from './tl/trendRecord.ts';
 
 /**
@@ -57,6 +59,11 @@ const print = (record: readonly ErrorEntry[]): void => {
     const steps = [it.published, it.predicted].map((step) => step.toFixed(1).padStart(11)).join('');
     console.log(`${it.change.padEnd(52)}${String(it.pairs).padStart(6)}${steps}${rightSize(it) ? '' : '  size'}`);
   }
+  console.log(`\n${'Second method (predicted − measured, dB)'.padEnd(52)}number    bias      sd`);
+  for (const { of, figures, count, bias, deviation } of secondRecord(measuredCases()))
+    console.log(
+      `${`${of}: ${figures}`.padEnd(52)}${String(count).padStart(6)}${bias.toFixed(1).padStart(8)}${deviation.toFixed(1).padStart(8)}`,
+    );
   const worst = [...record].sort((a, b) => Math.abs(b.error) - Math.abs(a.error)).slice(0, 12);
   console.log('\nWorst');
   for (const it of worst)

@@ -1,6 +1,8 @@
 import type { SecondOpinion } from '../../../src/worker/protocol.ts';
 import { bandName } from '../../drawings/chart.ts';
 import type { ChartGuide } from '../../drawings/chartGuide.ts';
+import { second } from '../trust/evidence.ts';
+import { signed } from '../trust/trustWords.ts';
 
 /** Group under which the curve is switched on the chart. */
 export const SECOND = 'second method';
@@ -31,17 +33,35 @@ export interface SecondWords {
   readonly note: string;
 }
 
-/** Where two methods contradict each other, in words; bands that the second was not made for are told apart. */
-export const secondWords = ({ method, contradictions }: SecondOpinion): SecondWords => {
+/** Further off than this on average, or scattering more, the second method is poor for a class, dB. */
+const POOR = { bias: 3, deviation: 4 };
+
+/** How the second method did on measured parts of a class, in words; its lack said plainly. */
+export const secondEvidence = (kind: string): string => {
+  const own = second.filter(({ of }) => of === kind);
+  if (own.length === 0) return `No measured part of this kind (${kind}) was at hand to compare the second method with.`;
+  const told = own.map(
+    ({ figures, count, bias, deviation }) =>
+      `${count} ${figures}, on average ${signed(bias)} dB${count > 1 ? `, spread ${deviation.toFixed(1)} dB` : ''}`,
+  );
+  const poor = own.some(({ bias, deviation }) => Math.abs(bias) > POOR.bias || deviation > POOR.deviation);
+  return `On measured parts of this kind (${kind}) the second method was off by: ${told.join('; ')}.${poor ? ' It is poor there: where the two differ, trust the first.' : ''}`;
+};
+
+/**
+ * Where two methods contradict each other, in words; bands that the second was not made for are told apart.
+ * @param kind class of construction
+ */
+export const secondWords = ({ method, contradictions }: SecondOpinion, kind: string): SecondWords => {
   const telling = contradictions.filter(({ outside }) => outside === null);
   const beyond = contradictions.filter(({ outside }) => outside !== null);
-  const from = `By ${method.name}: ${method.source}.`;
+  const from = `By ${method.name}: ${method.source}. ${secondEvidence(kind)}`;
   const aside = beyond.length === 0 ? '' : ` Not counted, since it does not hold there: ${listed(beyond)} dB.`;
   return {
     warning:
       telling.length === 0
         ? null
-        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). The second rests on no measurements and scatters more; still, where it is that far off the physics is in doubt.`,
+        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). The second was fitted to no measurement and scatters more; still, where it is that far off the physics is in doubt.`,
     note:
       telling.length === 0
         ? `Both methods agree within 5 dB from 100 Hz to 3.15 kHz wherever the second one holds. ${from}${aside}`

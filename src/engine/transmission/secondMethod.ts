@@ -51,14 +51,14 @@ const monolithic = (stack: Stack, size: readonly [number, number], cap: number):
 };
 
 /**
- * The same part by another method: homogeneous single leaves after ISO 12354-1 annex B, double leaves by energy flow.
+ * The same part by another method: homogeneous single leaves after ISO 12354-1 annex B, double leaves in closed form.
  * Leaves, frames and the seams of a laboratory are the same as in the first method.
  * @param assembly layers from the room outwards
  * @param size sides, m; a laboratory's when absent
  * @returns R per band with the bands in which the method does not hold; null where there is no second method: a limp
  *   single leaf, three leaves and more
  * @validity see monolithicReduction and doubleLeafReduction
- * @source ISO 12354-1:2017, annex B; Price and Crocker 1970; Craik 2003; Craik and Smith 2000
+ * @source ISO 12354-1:2017, annex B; Sharp 1978; Craik and Smith 2000
  * @example secondMethod(wall)?.R
  */
 export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)): SecondMethod | null => {
@@ -72,13 +72,13 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
   const resonance = massAirMassResonance(first.mass, second.mass, cavityDepth(gap.layers));
   const wall = { first, gap, second, size, resonance };
   return {
-    name: 'energy flow between leaves and cavity',
-    source: 'Price and Crocker (1970); Craik (2003); Craik and Smith (2000)',
+    name: 'straight crossing, the cavity’s reverberation and energy flow through the frame',
+    source: 'Sharp (1978); ISO 12354-1:2017, annex B; Craik and Smith (2000)',
     bands: THIRD_OCTAVES,
     R: THIRD_OCTAVES.map((band) => capped(doubleLeafReduction(wall, band), cap)),
     outside: THIRD_OCTAVES.map((band) =>
       band < 2 * resonance
-        ? `Within an octave of the mass-air-mass resonance, ${Math.round(resonance)} Hz, and below it energy flow does not hold.`
+        ? `Within an octave of the mass-air-mass resonance, ${Math.round(resonance)} Hz, this method does not hold: it knows no dip there.`
         : band < 100
           ? LOW
           : null,

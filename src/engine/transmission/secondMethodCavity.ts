@@ -1,24 +1,35 @@
-import { SOUND_SPEED, complex, decayingRoot, over, plus, scaled } from '../quantities/index.ts';
+import { complex, decayingRoot, over, plus, scaled } from '../quantities/index.ts';
 import { layerFluid } from './fluidLayer.ts';
 import type { FluidLayer } from './stack.ts';
 
 /** What the edges of a cavity absorb of what falls on them. @source engineering judgement: timber, steel, masonry reveals */
 const EDGE_ABSORPTION = 0.1;
+
 /** Depth of all layers of a cavity, m. */
 export const cavityDepth = (layers: readonly FluidLayer[]): number =>
   layers.reduce((sum, layer) => sum + layer.depth, 0);
 
+/** The field of a cavity. */
+export interface CavityField {
+  /** share of the energy that is left after one free path, 0 to 1 */
+  readonly left: number;
+  /** m */
+  readonly freePath: number;
+}
+
 /**
- * Loss factor of the cavity's field: what is lost on one free path ℓ = π·S/P of a bay, in the absorber by exp(−2k″ℓ) and
- * at its edges by α: η3 = c0·[1 − (1 − α)·exp(−2k″ℓ)]/(ω·ℓ). More than all of it cannot be lost.
+ * What is left of the field of a cavity after one free path ℓ = π·S/P of a bay: the absorber takes 1 − exp(−2k″ℓ), the edges
+ * take α: q = (1 − α)·exp(−2k″ℓ).
+ * @param layers of the cavity, side by side as the sound runs along it
+ * @param bay width and height of a bay, m
+ * @source mean free path of a flat room, Kosten, Acustica 10 (1960) 245-250
  */
-export const cavityLoss = (
+export const cavityField = (
   layers: readonly FluidLayer[],
   frequency: number,
   bay: readonly [number, number],
-): number => {
+): CavityField => {
   const depth = cavityDepth(layers);
-  const omega = 2 * Math.PI * frequency;
   // layers side by side share the pressure: 1/ρ and 1/K are means over the depth
   const sums = layers.reduce(
     (sum, layer) => {
@@ -34,6 +45,5 @@ export const cavityLoss = (
   );
   const { im } = decayingRoot(over(sums.spring, sums.flow));
   const freePath = (Math.PI * bay[0] * bay[1]) / (2 * (bay[0] + bay[1]));
-  const left = (1 - EDGE_ABSORPTION) * Math.exp(-2 * Math.abs(im) * freePath);
-  return (SOUND_SPEED * (1 - left)) / (omega * freePath);
+  return { left: (1 - EDGE_ABSORPTION) * Math.exp(-2 * Math.abs(im) * freePath), freePath };
 };
