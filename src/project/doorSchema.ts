@@ -61,4 +61,7 @@ export const fittings = {
 };
 
 export type SealsEntry = v.InferOutput<typeof sealsSchema>;
+
+/** What a new door usually comes with: a foam strip round the frame, a brush below. @source common practice */
+export const ORDINARY_SEALS: SealsEntry = { perimeter: 'foam', threshold: 'brush' };
 export type ServiceItemEntry = v.InferOutput<typeof serviceItemSchema>;

@@ -87,6 +87,6 @@ export {
 export { TARGET_RATINGS, targetSchema, type TargetEntry } from './targetSchema.ts';
 export { CARE_LEVELS, DAMP_LEVELS, workmanshipSchema, type WorkmanshipEntry } from './workmanshipSchema.ts';
 export { AIR_DEFAULTS, airSchema, type AirEntry } from './airSchema.ts';
-export { FITTING_DEFAULTS, type SealsEntry, type ServiceItemEntry } from './doorSchema.ts';
+export { FITTING_DEFAULTS, ORDINARY_SEALS, type SealsEntry, type ServiceItemEntry } from './doorSchema.ts';
 export { type SectionEntry } from './sectionSchema.ts';
 export { VENT_DEFAULTS, ventElementSchema, ventSchema, type VentElementEntry, type VentEntry } from './ventSchema.ts';

@@ -8,7 +8,7 @@ import { findMaterial } from '../../src/project/library.ts';
 import { partsOf } from '../../src/project/parts.ts';
 import { projectSchema } from '../../src/project/schema.ts';
 import { toAssembly } from '../../src/project/toAssembly.ts';
-import { toBreathe } from '../../src/project/toBreathe.ts';
+import { roomVolume, toBreathe } from '../../src/project/toBreathe.ts';
 import { toBuild } from '../../src/project/toEngine.ts';
 
 const examples = ['boat-store', 'cellar'].map((name) => ({
@@ -31,6 +31,16 @@ describe.each(examples)('the example $name', ({ document }) => {
     expect(used.length).toBeGreaterThan(10);
     expect(used.filter((id) => findMaterial(document, id) === null)).toEqual([]);
     expect(document.materials).toBeUndefined();
+  });
+
+  it('knows the volume of its room, in keeping with its walls and what lies over them', () => {
+    const volume = roomVolume(document) ?? NaN;
+    const over = document.surfaces
+      .filter(({ kind }) => kind === 'ceiling' || kind === 'roof')
+      .reduce((sum, { width_m, height_m }) => sum + width_m * height_m, 0);
+    const walls = document.surfaces.filter(({ kind }) => kind === 'wall').map(({ height_m }) => height_m);
+    const height = walls.reduce((sum, it) => sum + it, 0) / walls.length;
+    expect(Math.abs(volume / (over * height) - 1)).toBeLessThan(0.15);
   });
 
   it('is a project without faults', () => {

@@ -158,12 +158,14 @@ describe('commands', () => {
       'removeAssembly',
       'removeMaterial',
       'addVent',
+      'addVentIn',
       'removeVent',
       'setVent',
       'addVentElement',
       'removeVentElement',
       'moveVentElement',
       'setVentElement',
+      'putVentDesign',
       'setAir',
     ]);
   });

@@ -1,6 +1,13 @@
 import { freshId } from '../../../src/project/freshId.ts';
 import { isPanel, partsOf } from '../../../src/project/parts.ts';
-import type { AssemblyEntry, MeasuredEntry, OpeningEntry, Project, SurfaceEntry } from '../../../src/project/schema.ts';
+import {
+  ORDINARY_SEALS,
+  type AssemblyEntry,
+  type MeasuredEntry,
+  type OpeningEntry,
+  type Project,
+  type SurfaceEntry,
+} from '../../../src/project/schema.ts';
 import { keepInside, openingSize } from '../../drawings/netOpenings.ts';
 import type { SurfacePoint } from '../../drawings/netTurn.ts';
 import { isServiceStart, SERVICE_STARTS, type ServiceStart } from './fittings/serviceWords.ts';
@@ -121,7 +128,8 @@ const shapeOf = (project: Project, surface: SurfaceEntry, kind: OpeningStart): O
   const [width, height] = SIZES[kind];
   const size = { width_m: Math.min(width, surface.width_m), height_m: Math.min(height, surface.height_m) };
   if (kind === 'vent' || kind === 'service') return { id, name, kind, ...size, measured: OPEN };
-  return { id, name, kind, ...size, assembly: starterMake(project, kind).id };
+  const seals = kind === 'door' ? { seals: ORDINARY_SEALS } : {};
+  return { id, name, kind, ...size, assembly: starterMake(project, kind).id, ...seals };
 };
 
 /** A new opening of usual size, where the surface was pressed or where such openings usually are. */

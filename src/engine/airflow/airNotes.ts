@@ -41,7 +41,7 @@ const tooLittle: Advice = (_plan, paths, air) => {
     {
       code: 'too-little-air',
       severity: unsafe ? 'caution' : 'mistake',
-      sentence: `${litres(air.point.outdoorAir)} of fresh air come in; ${air.people} people need ${litres(wanted)}. ${way}; do not save air for the sake of sound.`,
+      sentence: `${litres(air.point.outdoorAir)} of fresh air come in; ${air.people} ${air.people === 1 ? 'person needs' : 'people need'} ${litres(wanted)}. ${way}; do not save air for the sake of sound.`,
       figures: [
         figure('Fresh air', air.point.outdoorAir * LITRES, 'L/s'),
         figure('Planned', air.planned * LITRES, 'L/s'),

@@ -14,6 +14,7 @@ import * as project from './projectCommands.ts';
 import * as room from './roomCommands.ts';
 import * as surface from './surfaceCommands.ts';
 import * as vent from './ventCommands.ts';
+import * as ventOpening from './ventOpeningCommands.ts';
 
 const table = {
   renameProject: project.renameProject,
@@ -68,6 +69,7 @@ const table = {
   setMaterial: material.setMaterial,
   removeMaterial: material.removeMaterial,
   addVent: vent.addVent,
+  addVentIn: ventOpening.addVentIn,
   removeVent: vent.removeVent,
   setVent: vent.setVent,
   addVentElement: vent.addVentElement,

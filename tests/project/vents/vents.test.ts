@@ -144,6 +144,18 @@ describe('commands on vents', () => {
     ).toThrow('is not a vent');
   });
 
+  it('add a vent with a new opening for it in one step', () => {
+    const opening = { id: 'hatch', name: 'Hatch', kind: 'vent', width_m: 0.2, height_m: 0.2 } as const;
+    const both = commands.addVentIn.apply(room, {
+      surface: 'north',
+      opening: { ...opening, measured: { bands_Hz: [500], R_dB: [0], source: 'open' } },
+      vent: { name: 'Third', direction: 'supply', elements: [pipe] },
+    });
+    expect(valid(both).surfaces[0]?.openings?.at(-1)).toMatchObject({ id: 'hatch', path: 'third' });
+    expect(both.surfaces[0]?.openings?.at(-1)).not.toHaveProperty('measured');
+    expect(both.vents?.at(-1)).toMatchObject({ id: 'third', opening: 'hatch' });
+  });
+
   it('take a vent along when its opening or wall goes', () => {
     expect(valid(commands.removeOpening.apply(room, { opening: 'in' })).vents?.map(({ id }) => id)).toEqual([
       'extract',

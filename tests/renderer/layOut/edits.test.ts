@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { candidateOfDraft, draftOf, waysOf } from '../../../renderer/views/layOut/candidateDraft.ts';
+import { fittingsInWords } from '../../../renderer/views/layOut/fittings/fittingsInWords.ts';
 import { nearestSurface } from '../../../renderer/views/layOut/nearestSurface.ts';
 import { newOpening, OPENING_KINDS, starterMake } from '../../../renderer/views/layOut/newPart.ts';
 import { boxRoom, oneSurface } from '../../../renderer/views/layOut/newRoom.ts';
@@ -41,6 +42,16 @@ describe('new parts', () => {
     }, room);
     expect(checkProject(filled)).toMatchObject({ ok: true });
     expect(filled.surfaces[0]?.openings).toHaveLength(OPENING_KINDS.length);
+  });
+
+  it('hang a new door with the seals it usually comes with, and no seals on a window', () => {
+    const wall = room.surfaces[0];
+    if (!wall) throw new Error('no wall');
+    const door = newOpening(room, wall, 'door', null);
+    expect(door).toMatchObject({ seals: { perimeter: 'foam', threshold: 'brush' } });
+    expect(newOpening(room, wall, 'window', null)).not.toHaveProperty('seals');
+    if (door.kind !== 'door') throw new Error('no door');
+    expect(fittingsInWords(room, door)).toBe('Foam strip at sides and head, brush strip below: ordinary seals.');
   });
 
   it('give the next wall the side that is missing and the size of the one facing it', () => {

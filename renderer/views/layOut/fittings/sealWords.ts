@@ -1,4 +1,4 @@
-import type { SealsEntry } from '../../../../src/project/schema.ts';
+import { ORDINARY_SEALS, type SealsEntry } from '../../../../src/project/schema.ts';
 import { sealAsGap } from '../../../../src/project/sealLeaks.ts';
 
 type Quality = SealsEntry['threshold'];
@@ -37,8 +37,19 @@ const optionOf = <Q extends Quality>(value: Q): { readonly value: Q; readonly la
 export const PERIMETER_SEALS = PERIMETER.map((quality) => optionOf(quality));
 export const THRESHOLD_SEALS = THRESHOLD.map((quality) => optionOf(quality));
 
+const isOrdinary = ({ perimeter, threshold }: SealsEntry): boolean =>
+  perimeter === ORDINARY_SEALS.perimeter && threshold === ORDINARY_SEALS.threshold;
+
+/** What the description of the joints amounts to; nothing where the seals speak for themselves. */
+export const jointsWords = (seals: SealsEntry | undefined, window: boolean): string => {
+  if (!seals) return `Counts every joint as tight as the ${window ? 'pane' : 'leaf'}, which few are.`;
+  return isOrdinary(seals) && !window ? 'Ordinary seals, as a new door usually comes with.' : '';
+};
+
 /** Seals in a phrase: "compression seal, drop seal below". */
 export const sealsInWords = (seals: SealsEntry | undefined): string =>
   seals
-    ? `${NAMES[seals.perimeter].toLowerCase()} at sides and head, ${NAMES[seals.threshold].toLowerCase()} below`
+    ? `${NAMES[seals.perimeter].toLowerCase()} at sides and head, ${NAMES[seals.threshold].toLowerCase()} below${
+        isOrdinary(seals) ? ': ordinary seals' : ''
+      }`
     : 'joints not described, taken as tight';
