@@ -66,7 +66,7 @@ export const cliCommands: Readonly<Record<string, CliCommand>> = {
     file: 'FILE',
     method: 'breathe',
     detail:
-      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air".\nWith --design also the smallest lined boxes for each vent opening that carry the air and cost its wall at most 1 dB,\nin JSON as "vent" and "assemblies" to be put into the project; with --bass the cost is that of music rich in bass from\n50 Hz on. It may take half a minute for each vent.',
+      'Reads a project and prints what its vents let through and cost their walls, how much air they bring with the fans\nrunning, CO2 over the session with the fan on, off and the door open, heat, moisture, the noise of fan and flow, and\nwhat to beware of. Vents stand under "vents", people and session under "air"; "height_between_vents_m" and "wind_m_s"\nthere let warmth and wind drive the air as well.\nWith --design also the smallest lined boxes for each vent opening that carry the air and cost its wall at most 1 dB,\nin JSON as "vent" and "assemblies" to be put into the project; with --bass the cost is that of music rich in bass from\n50 Hz on. It may take half a minute for each vent.',
     run: async (client, text, _drawing, design) => {
       const document = projectFromText(text);
       const value = await client.call('breathe', { document });
