@@ -28,23 +28,39 @@ const insidePlaces = (label: WantedNetLabel): SheetBox[] => {
   );
 };
 
-/** To the right, to the left, above and below, each straight beside it first and then shifted along. */
-const besidePlaces = ({ home, width, height }: WantedNetLabel): SheetBox[] => {
+/** Clear of the lines of the surface it stands on, px. */
+const OFF_EDGE = 4;
+
+/** The place moved into the surface where it is near it. */
+const movedIn = (place: SheetBox, { x, y, width, height }: SheetBox): SheetBox => ({
+  ...place,
+  x: Math.max(x + OFF_EDGE, Math.min(x + width - OFF_EDGE - place.width, place.x)),
+  y: Math.max(y + OFF_EDGE, Math.min(y + height - OFF_EDGE - place.height, place.y)),
+});
+
+/** To the right, to the left, above and below, each straight beside it first, then shifted along, then moved inside. */
+const besidePlaces = ({ home, within, width, height }: WantedNetLabel): SheetBox[] => {
   const centreX = home.x + home.width / 2 - width / 2;
   const centreY = home.y + home.height / 2 - height / 2;
   const shifts = [0, -0.25, 0.25, -0.5, 0.5, -0.8, 0.8];
   const sides = [home.x + home.width + 4, home.x - width - 4];
   const ends = [home.y - height - 2, home.y + home.height + 2];
-  return [
+  const places = [
     ...shifts.flatMap((shift) => sides.map((x) => ({ x, y: centreY + shift * height, width, height }))),
     ...shifts.flatMap((shift) => ends.map((y) => ({ x: centreX + shift * width, y, width, height }))),
   ];
+  return [...places, ...places.map((place) => movedIn(place, within))];
 };
 
 export interface PlacedNetLabel<L extends WantedNetLabel> {
   readonly label: L;
   readonly box: SheetBox;
+  /** what it covers that it should not, px², and for each wording it is shorter than its fullest as much as a crossing */
+  readonly fault: number;
 }
+
+/** A shorter wording counts as much as a small crossing, px². */
+const SHORTER = 20;
 
 /** Less than this is not seen as covering, px². */
 const UNSEEN = 1;
@@ -68,7 +84,7 @@ export const placeNetLabels = <L extends WantedNetLabel>(
   for (const wordings of labels) {
     let best: PlacedNetLabel<L> | undefined;
     let least = Infinity;
-    for (const label of wordings) {
+    for (const [shorter, label] of wordings.entries()) {
       const fits = label.home.width >= label.width && label.home.height >= label.height;
       const places = [
         ...(label.where === 'inside' || fits ? insidePlaces(label) : []),
@@ -77,7 +93,7 @@ export const placeNetLabels = <L extends WantedNetLabel>(
       const kept = places.filter((place) => contains(place, sheet));
       for (const box of kept.length > 0 ? kept : places) {
         const cover = covered(label, box);
-        if (cover < least - 1e-6) [best, least] = [{ label, box }, cover];
+        if (cover < least - 1e-6) [best, least] = [{ label, box, fault: cover + SHORTER * shorter }, cover];
         if (least < 1e-6) break;
       }
       if (least < UNSEEN) break;
@@ -85,4 +101,19 @@ export const placeNetLabels = <L extends WantedNetLabel>(
     if (best) placed.push(best);
   }
   return placed;
+};
+
+/** The best of several orders in which labels may be placed: the one with least fault in all. */
+export const bestNetLabels = <L extends WantedNetLabel>(
+  orders: readonly (readonly (readonly L[])[])[],
+  obstacles: readonly (SheetBox & { readonly id: string })[],
+  sheet: SheetBox,
+): readonly PlacedNetLabel<L>[] => {
+  const faultOf = (placed: readonly PlacedNetLabel<L>[]): number => placed.reduce((sum, { fault }) => sum + fault, 0);
+  return orders
+    .map((labels) => placeNetLabels(labels, obstacles, sheet))
+    .reduce<readonly PlacedNetLabel<L>[]>(
+      (best, placed, i) => (i === 0 || faultOf(placed) < faultOf(best) - 1e-6 ? placed : best),
+      [],
+    );
 };

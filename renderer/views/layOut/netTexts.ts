@@ -1,4 +1,4 @@
-import { placeNetLabels, type WantedNetLabel } from '../../drawings/netLabels.ts';
+import { bestNetLabels, type WantedNetLabel } from '../../drawings/netLabels.ts';
 import type { Net, NetScale } from '../../drawings/net.ts';
 import { boxOnSheet, overlap, type SheetBox } from '../../drawings/netTurn.ts';
 import type { PartFigure } from './partFigures.ts';
@@ -10,6 +10,8 @@ export interface NetText {
   readonly limits: boolean;
   readonly size: number;
   readonly box: SheetBox;
+  /** the whole name where it is cut; null where it is written out */
+  readonly cutFrom: string | null;
   /** stands on a dense hatch, so that it needs a plate behind it */
   readonly onHatch: boolean;
 }
@@ -29,11 +31,12 @@ interface Written extends WantedNetLabel {
   readonly lines: readonly NetLine[];
   readonly limits: boolean;
   readonly size: number;
+  readonly cutFrom: string | null;
 }
 
 /** Width of a text in the drawing face, a little on the wide side; measured on names of usual length. */
 const PER_LETTER = 0.44;
-const textWidth = (text: string, size: number): number => text.length * size * PER_LETTER;
+export const netTextWidth = (text: string, size: number): number => text.length * size * PER_LETTER;
 const cut = (text: string, width: number, size: number): string => {
   const most = Math.floor(width / (size * PER_LETTER));
   return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 1)).trimEnd()}…`;
@@ -43,15 +46,30 @@ const cut = (text: string, width: number, size: number): string => {
 const wrapped = (text: string, width: number, size: number): string[] => {
   const lines = text.split(' ').reduce<string[]>((before, word) => {
     const last = before.at(-1);
-    if (last === undefined || textWidth(`${last} ${word}`, size) > width) return [...before, word];
+    if (last === undefined || netTextWidth(`${last} ${word}`, size) > width) return [...before, word];
     return [...before.slice(0, -1), `${last} ${word}`];
   }, []);
   const [first = '', ...rest] = lines;
   return rest.length === 0 ? [first] : [first, rest.length > 1 ? cut(rest.join(' '), width, size) : (rest[0] ?? '')];
 };
 
-/** Names are broken no narrower and no wider than this, px. */
+/** Names are broken no narrower and no wider than this, px; those of openings beside them. */
 const [NARROWEST, WIDEST] = [78, 150];
+const BESIDE = 110;
+/** In the end a name is cut to this: enough to tell its neighbours apart, px. */
+const SHORTEST = 46;
+
+/** Wordings of a name, fullest first: broken, then cut, then cut to what its home has room for. */
+const wordingsOf = (name: string, size: number, own: boolean, home: SheetBox): readonly (readonly string[])[] => {
+  const room = Math.min(WIDEST, Math.max(own ? NARROWEST : BESIDE, home.width - 6));
+  const last = own ? Math.max(SHORTEST, Math.min(room, home.width - 6)) : SHORTEST;
+  return [
+    wrapped(name, room, size),
+    ...(own ? [] : [wrapped(name, NARROWEST, size)]),
+    [cut(name, own ? room : NARROWEST, size)],
+    [cut(name, last, size)],
+  ];
+};
 
 const written = (
   id: string,
@@ -63,24 +81,19 @@ const written = (
 ): readonly Written[] => {
   const limits = figure?.limiting ?? false;
   const own = home === within;
-  const room = Math.min(WIDEST, Math.max(own ? NARROWEST : 110, home.width - 6));
   const figures = [figuresOf(figure)].filter((text) => text !== '').map((text) => ({ text, strong: false }));
   const last = limits ? [{ text: 'limits', strong: true }] : [];
-  const strong = (text: string): NetLine => ({ text, strong: true });
+  const names = wordingsOf(name, size, own, home).map((lines) => lines.map((text) => ({ text, strong: true })));
   const wordings = [
-    [...wrapped(name, room, size).map(strong), ...figures, ...last],
-    ...(own
-      ? [
-          [strong(cut(name, room, size)), ...figures, ...last],
-          [strong(cut(name, room, size)), ...last],
-        ]
-      : []),
+    ...names.map((lines) => [...lines, ...figures, ...last]),
+    ...names.map((lines) => [...lines, ...last]),
   ];
   return wordings.map((lines) => {
-    const width = Math.max(...lines.map(({ text }) => textWidth(text, size))) + 4;
+    const width = Math.max(...lines.map(({ text }) => netTextWidth(text, size))) + 4;
     const height = lines.length * size * LEADING + 2;
     const where = !own && (home.width < width || home.height < height) ? 'beside' : 'inside';
-    return { id, lines, limits, size, home, within, where, width, height };
+    const cutFrom = lines.some(({ text }) => text.endsWith('…')) ? name : null;
+    return { id, lines, limits, size, cutFrom, home, within, where, width, height };
   });
 };
 
@@ -125,21 +138,20 @@ export const netTexts = (
       within: scale.boxOnScreen(surface.box),
     })),
   );
-  const wanted = [
-    ...openings.map(({ id, opening, box, within }) =>
-      written(id, opening.entry.name, figures.get(id), OPENING, box, within),
-    ),
-    ...net.surfaces.map(({ entry, box }) => {
-      const home = scale.boxOnScreen(box);
-      return written(entry.id, entry.name, figures.get(entry.id), SURFACE, home, home);
-    }),
-  ];
+  const small = openings.toSorted((a, b) => a.box.width * a.box.height - b.box.width * b.box.height);
+  const ofOpenings = (order: typeof openings): readonly (readonly Written[])[] =>
+    order.map(({ id, opening, box, within }) => written(id, opening.entry.name, figures.get(id), OPENING, box, within));
+  const ofSurfaces = net.surfaces.map(({ entry, box }) => {
+    const home = scale.boxOnScreen(box);
+    return written(entry.id, entry.name, figures.get(entry.id), SURFACE, home, home);
+  });
+  const orders = [openings, small, openings.toReversed()].map((order) => [...ofOpenings(order), ...ofSurfaces]);
   const obstacles = [
     ...openings.map(({ id, box }) => ({ ...box, id })),
     ...net.surfaces.flatMap(({ entry, box }) => edgesOf(entry.id, scale.boxOnScreen(box))),
   ];
-  return placeNetLabels(wanted, obstacles, sheet).map(({ label: { id, lines, limits, size, home }, box }) => {
+  return bestNetLabels(orders, obstacles, sheet).map(({ label: { id, lines, limits, size, cutFrom, home }, box }) => {
     const onIt = overlap(box, home) > 0.5 * box.width * box.height;
-    return { id, lines, limits, size, box, onHatch: onIt && (limits || (figures.get(id)?.step ?? 0) >= 2) };
+    return { id, lines, limits, size, cutFrom, box, onHatch: onIt && (limits || (figures.get(id)?.step ?? 0) >= 2) };
   });
 };
