@@ -1,5 +1,6 @@
 import {
   GASKET_LOSS,
+  GYPSUM_LOSS_RISE,
   addedLoss,
   criticalFrequency,
   isMasonry,
@@ -13,13 +14,22 @@ import { leafCriticalFrequency } from './leafStiffness.ts';
 import { bondedPlate, sandwich } from './plateModel.ts';
 import type { PlateLayer } from './plateModel.ts';
 
+/** Share of a leaf's mass that is gypsum board. */
+const gypsumShare = (leaf: Leaf): number =>
+  leaf.boards.reduce((sum, { material, thickness }) => {
+    return sum + (material.family === 'gypsum' ? material.density * thickness : 0);
+  }, 0) / leaf.surfaceMass;
+
 /** Gaskets and putty damp panes of plain glass; laminated glass has its loss in the plies. */
 const edgeOf = (leaf: Leaf, plates: readonly Plate[]): EdgeLoss | null => {
   if (leaf.masonry) return { kind: 'masonry' };
-  if (!leaf.glass || plates.length === 0) return null;
+  if (plates.length === 0) return null;
   const stiffness = plates.reduce((sum, plate) => sum + plate.bending, 0);
   const critical = criticalFrequency(leaf.surfaceMass, stiffness);
-  return critical === null ? null : { kind: 'gasket', lossFactor: GASKET_LOSS, criticalFrequency: critical };
+  if (critical === null) return null;
+  if (leaf.glass) return { kind: 'gasket', lossFactor: GASKET_LOSS, criticalFrequency: critical };
+  const share = gypsumShare(leaf);
+  return share > 0 ? { kind: 'board', lossFactor: share * GYPSUM_LOSS_RISE, criticalFrequency: critical } : null;
 };
 
 const inPlace = (layer: BoardLayer, laminated: boolean): PlateLayer => {

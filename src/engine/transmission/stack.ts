@@ -31,9 +31,13 @@ export interface Sandwich {
   }[];
 }
 
-/** Masonry: m'/(485·√f). Gasket: η up to the critical frequency, falling as 1/f above it. */
+/**
+ * Masonry: m'/(485·√f). Gasket: η up to the critical frequency, falling as 1/f above it. Board: none up to the critical
+ * frequency, η·(f/fc − 1) above it.
+ */
 export type EdgeLoss =
   | { readonly kind: 'masonry' }
+  | { readonly kind: 'board'; readonly lossFactor: number; readonly criticalFrequency: number }
   | { readonly kind: 'gasket'; readonly lossFactor: number; readonly criticalFrequency: number };
 
 export interface LeafModel {
