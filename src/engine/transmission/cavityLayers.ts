@@ -76,7 +76,9 @@ export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
       ? { kind: 'porous', depth: share, airflowResistivity: resistance / left, bulkDensity: mass / left }
       : air(share);
   // which leaf a foam sits on is not known: it stands in the middle, so that both directions are alike
-  return solids.length > 0 ? [rest(left / 2), ...solids, rest(left / 2)] : [rest(left)];
+  if (solids.length === 0) return [rest(left)];
+  const half = rest(left / 2);
+  return [half, ...solids, half];
 };
 
 /** Absorber in front of or behind all leaves; the air beyond it belongs to the room. */

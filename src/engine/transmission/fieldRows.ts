@@ -47,22 +47,45 @@ export const leafRow = (
   for (const sandwich of leaf.sandwiches) addSandwich(sandwich, frequency, edge, grid, row);
 };
 
-/** Impedance matrix of the layers of a gap at every angle. @param spare room for a second layer */
+/** Room for the layers of a gap while they are joined: the present one, and the first where it comes again. */
+export interface SpareRows {
+  readonly present: GapRows;
+  readonly first: GapRows;
+}
+
+const copyRows = (from: GapRows, to: GapRows): void => {
+  for (const key of ['near', 'far', 'across'] as const) {
+    to[key].re.set(from[key].re);
+    to[key].im.set(from[key].im);
+  }
+};
+
+/**
+ * Impedance matrix of the layers of a gap at every angle.
+ * @param layers from the source outwards; the same object again stands for the same layer, worked out once
+ * @param rows result
+ */
 export const gapRows = (
   layers: readonly FluidLayer[],
   frequency: number,
   grid: AngleGrid,
   rows: GapRows,
-  spare: GapRows,
+  spare: SpareRows,
 ): void => {
   const omega = 2 * Math.PI * frequency;
+  const again = layers.some((layer, i) => i > 0 && layer === layers[0]);
   layers.forEach((layer, i) => {
-    const target = i === 0 ? rows : spare;
+    if (i > 0 && layer === layers[0]) {
+      joinRows(grid.count, rows, spare.first);
+      return;
+    }
+    const target = i === 0 ? rows : spare.present;
     const { near, across, far } = target;
     const fluid = layerFluid(layer, frequency);
     fluidRows(fluid, layer.depth, omega, omega / SOUND_SPEED, grid, near.re, near.im, across.re, across.im);
     far.re.set(near.re);
     far.im.set(near.im);
-    if (i > 0) joinRows(grid.count, rows, spare);
+    if (i === 0 && again) copyRows(rows, spare.first);
+    if (i > 0) joinRows(grid.count, rows, spare.present);
   });
 };

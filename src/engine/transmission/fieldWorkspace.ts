@@ -3,6 +3,7 @@ import { countPlates, gapRows, leafRow } from './fieldRows.ts';
 import { couplingImpedance } from './gapCoupling.ts';
 import { newRow, planeTransmission, startRow, throughGap, throughLeaf } from './rowAlgebra.ts';
 import type { GapRows, Row } from './rowAlgebra.ts';
+import type { SpareRows } from './fieldRows.ts';
 import type { Stack } from './stack.ts';
 
 /** Everything that is worked out at one frequency for all angles; the arrays are used again at the next. */
@@ -14,7 +15,7 @@ export interface FieldWorkspace {
   readonly gaps: readonly GapRows[];
   readonly leading: GapRows;
   readonly trailing: GapRows;
-  readonly spare: GapRows;
+  readonly spare: SpareRows;
   readonly p: Row;
   readonly v: Row;
 }
@@ -32,7 +33,7 @@ export const fieldWorkspace = (stack: Stack, count: number): FieldWorkspace => {
     gaps: stack.gaps.map(() => newGap(count)),
     leading: newGap(count),
     trailing: newGap(count),
-    spare: newGap(count),
+    spare: { present: newGap(count), first: newGap(count) },
     p: newRow(count),
     v: newRow(count),
   };
