@@ -4,7 +4,8 @@ import { connectionOf } from './connection.ts';
 
 /**
  * Highest sound reduction that a part reaches in a laboratory: flanking, seams and frames set it, not the theory.
- * Framed 64.5 dB, twin frames 66; bare single leaf or masonry 65, glass 58; lined masonry 71; unframed doubles 72; glazing 47 + 9·lg(D/20 mm).
+ * Framed 64.5 dB, twin frames 66; bare single leaf or masonry 65, glass 58; lined masonry 71; unframed doubles 72, panes
+ * as well, whose frame is frameTransmission.
  * @param structure leaves and cavities
  * @returns cap, dB
  * @validity good laboratory workmanship; on site less
@@ -18,14 +19,10 @@ export const reductionCap = (structure: Structure): number => {
   const pairs = cavities.flatMap((cavity, i) => {
     const first = leaves[i];
     const second = leaves[i + 1];
-    return first && second ? [{ depth: cavity.depth, connection: connectionOf(first, cavity, second) }] : [];
+    return first && second ? [connectionOf(first, cavity, second)] : [];
   });
-  if (pairs.every((pair) => pair.connection === 'glazed')) {
-    const depth = pairs.reduce((sum, pair) => sum + pair.depth, 0);
-    return 47 + 9 * Math.log10(depth / 0.02);
-  }
-  if (pairs.every((pair) => pair.connection === 'twin')) return 66;
-  return pairs.some((pair) => pair.connection !== 'free' && pair.connection !== 'glazed') ? 64.5 : 72;
+  if (pairs.every((connection) => connection === 'twin')) return 66;
+  return pairs.some((connection) => connection !== 'free' && connection !== 'glazed') ? 64.5 : 72;
 };
 
 /** The cap as a transmission coefficient. @see reductionCap */

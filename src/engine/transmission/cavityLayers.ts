@@ -1,11 +1,11 @@
-import { AIR_BULK_MODULUS } from '../quantities/index.ts';
+import { AIR_BULK_MODULUS, SOUND_SPEED } from '../quantities/index.ts';
 import type { Cavity } from '../assembly/index.ts';
 import type { BoardMaterial } from '../materials/index.ts';
 import type { FluidLayer } from './stack.ts';
+import { freePath } from './freePath.ts';
 
-/** Lateral loss of an empty cavity, Pa·s/m² per metre of depth: framed or free, and between panes. */
+/** Lateral loss of an empty cavity, Pa·s/m² per metre of depth: framed or free. */
 const LOSS_PER_DEPTH = 5000;
-const GLAZING_LOSS_PER_DEPTH = 20000;
 
 /**
  * Closed-cell foam between leaves: a light elastic column without absorption, as stiff as the air in its cells and its
@@ -27,20 +27,22 @@ const foam = (material: BoardMaterial, depth: number): FluidLayer => {
 /**
  * The layers of a closed cavity: an absorber is spread over the whole depth (σ·t/D, ρ·t/D; a thicker one is compressed
  * by the same rule), foam leaves the rest as empty air. Between twin studs it stands in its own row and leaves the other
- * as air, whose lateral loss shrinks with its share of the depth: code tables give a second filled row 4 dB.
+ * as air, whose lateral loss shrinks with its share of the depth: code tables give a second filled row 4 dB. A wave in
+ * the air between panes is lost once it has run one free path π·S/P to the edges: what comes back from there is no longer
+ * the wave that the outer pane drives.
  * @param cavity depth and fills
- * @param glazed whether both leaves are glass
+ * @param glazed sides of the panes, m, if both leaves are glass; null otherwise
  * @returns layers from the room outwards
  * @validity plane layers
- * @source engineering judgement: fitted to measured constructions, tests/reference/tl
+ * @source free path of a flat cavity: Kosten, Acustica 10 (1960) 245-250 (from memory); the rest engineering judgement:
+ *   fitted to measured constructions, tests/reference/tl
  */
-export const cavityLayers = (cavity: Cavity, glazed: boolean): FluidLayer[] => {
+export const cavityLayers = (cavity: Cavity, glazed: readonly [number, number] | null): FluidLayer[] => {
   const { depth } = cavity;
-  const air = (left: number): FluidLayer => ({
-    kind: 'air',
-    depth: left,
-    flowLoss: (glazed ? GLAZING_LOSS_PER_DEPTH : LOSS_PER_DEPTH) * depth,
-  });
+  const air = (left: number): FluidLayer =>
+    glazed
+      ? { kind: 'air', depth: left, flowLoss: 0, edgeRate: SOUND_SPEED / freePath(glazed) }
+      : { kind: 'air', depth: left, flowLoss: LOSS_PER_DEPTH * depth };
   const solids: FluidLayer[] = [];
   let solid = 0;
   let absorber = 0;

@@ -77,26 +77,21 @@ const steelTerms = (frame: Frame, depth: number): ComplianceTerm[] => {
 const hasWood = (leaf: Leaf): boolean => leaf.boards.some((board) => board.material.family === 'wood');
 
 /**
- * The links of a framed cavity: studs, bars or clips, and the perimeter that all leaves share.
+ * The links of a framed cavity: studs, bars or clips, and the perimeter that all leaves share. What goes round panes is
+ * frameTransmission.
  * @param first leaf towards the room
  * @param cavity depth, fill, frame
  * @param second leaf beyond
- * @param size sides of the part, m
  * @returns links for linkTransmission
  * @validity usual frames; clips and gauges between 0.5 and 1.2 mm are judged, not fitted
  * @source engineering judgement: compliances fitted to measured constructions, tests/reference/tl
  */
-export const linksOf = (first: Leaf, cavity: Cavity, second: Leaf, size: readonly [number, number]): Link[] => {
+export const linksOf = (first: Leaf, cavity: Cavity, second: Leaf): Link[] => {
   const connection = connectionOf(first, cavity, second);
   const { frame, depth } = cavity;
   const filled = cavity.fills.some((fill) => fill.material.kind === 'porous');
   const addedLoss = filled ? FILLED_LOSS : 0;
-  if (connection === 'glazed') {
-    const spacing = (size[0] * size[1]) / (2 * (size[0] + size[1]));
-    const compliances = [term(4.5e-8 * (depth / 0.02), 0)];
-    return [{ path: 'perimeter', form: 'line', spacing, pitch: SCREW_PITCH, compliances, bay: size, addedLoss }];
-  }
-  if (!frame || connection === 'free') return [];
+  if (!frame || connection === 'free' || connection === 'glazed') return [];
   const bay: readonly [number, number] = [frame.spacing, BAY_HEIGHT];
   const line = (spacing: number, compliances: readonly ComplianceTerm[], path: Link['path'] = 'links'): Link => ({
     path,

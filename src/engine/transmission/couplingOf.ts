@@ -4,10 +4,10 @@ import type { Connection } from './connection.ts';
 import type { Coupling } from './stack.ts';
 
 /**
- * Loss at the mass-air-mass resonance: strong where thin studs or bars join the leaves, some where they share plates or
- * a spacer, little between rows that meet only around the edges, none between leaves that stand apart.
- * @source engineering judgement: studs, bars and spacers fitted, tests/reference/tl; staggered and twin studs judged
- *   between them
+ * Loss at the mass-air-mass resonance: strong where thin studs or bars join the leaves, some where they share plates,
+ * little between rows that meet only around the edges, none between leaves that stand apart or panes, whose air loses at
+ * its edges.
+ * @source engineering judgement: studs and bars fitted, tests/reference/tl; staggered and twin studs judged between them
  */
 const RESONANCE_LOSS: Readonly<Record<Connection, number>> = {
   studs: 1.4,
@@ -15,7 +15,7 @@ const RESONANCE_LOSS: Readonly<Record<Connection, number>> = {
   lining: 1.4,
   'lining on bars': 1.4,
   staggered: 0.3,
-  glazed: 0.15,
+  glazed: 0,
   twin: 0.15,
   free: 0,
 };

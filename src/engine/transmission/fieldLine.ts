@@ -19,7 +19,7 @@ const singleLeaf = (
   size: readonly [number, number],
 ): LineResult => {
   const response = leafResponse(leaf, frequency, 0);
-  const resonant = resonantTransmission(response, frequency, size[0], size[1]);
+  const resonant = resonantTransmission(response, frequency, size, leaf.inReveal ?? false);
   const limit = thickWallTransmission(leaf, response.lossFactor);
   return {
     cavity: forced,

@@ -1,4 +1,4 @@
-import { AIR_BULK_MODULUS, AIR_DENSITY, complex, decayingRoot, scaled } from '../quantities/index.ts';
+import { AIR_BULK_MODULUS, AIR_DENSITY, complex, decayingRoot, scaled, times } from '../quantities/index.ts';
 import type { Complex } from '../quantities/index.ts';
 import { limpFluid, mikiFluid } from '../materials/index.ts';
 import type { FluidLayer } from './stack.ts';
@@ -16,7 +16,8 @@ export interface LayerFluid {
  * @param frequency f, Hz, > 0
  * @returns ρe and k²
  * @validity plane layers, homogeneous
- * @source mikiFluid, limpFluid; lateral loss: method fitted to measured constructions
+ * @source mikiFluid, limpFluid; lateral loss: method fitted to measured constructions; loss at the edges:
+ *   K = K0/(1 − jη), η = rate/ω
  * @example layerFluid(airLayer, 500).density.re // 1.204
  */
 export const layerFluid = (layer: FluidLayer, frequency: number): LayerFluid => {
@@ -24,7 +25,8 @@ export const layerFluid = (layer: FluidLayer, frequency: number): LayerFluid => 
   switch (layer.kind) {
     case 'air': {
       const density = complex(AIR_DENSITY, -layer.flowLoss / omega);
-      return { density, squared: scaled(density, (omega * omega) / AIR_BULK_MODULUS) };
+      const softness = complex(1 / AIR_BULK_MODULUS, -(layer.edgeRate ?? 0) / (omega * AIR_BULK_MODULUS));
+      return { density, squared: scaled(times(density, softness), omega * omega) };
     }
     case 'porous': {
       const fluid =

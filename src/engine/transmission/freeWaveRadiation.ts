@@ -1,6 +1,19 @@
 import { SOUND_SPEED } from '../quantities/index.ts';
 
 /**
+ * What reveals square to a plate's edges add to the radiation of its free waves below fc: 2 − (f/fc)⁴. Each edge faces
+ * its image in the reveal, and twice as much gets out; nothing is added at fc, where the whole area radiates.
+ * @param frequency f, Hz, 0 to fc
+ * @param critical fc, Hz, > 0
+ * @returns factor on σ, 1 to 2
+ * @validity reveals at least a quarter of a bending wave deep
+ * @source Leppington, Broadbent and Heron, Proc. R. Soc. Lond. A 382 (1982) 245-271; factor for a baffle square to the
+ *   plate: Hopkins, Sound Insulation (2007), section 2.9 (from memory)
+ * @example revealFactor(100, 2000) // 2.00
+ */
+export const revealFactor = (frequency: number, critical: number): number => 2 - Math.min(1, frequency / critical) ** 4;
+
+/**
  * Radiation factor of free bending waves of a rectangular plate in a baffle.
  * @param frequency f, Hz, > 0
  * @param critical fc, Hz, > 0

@@ -85,6 +85,7 @@ export const leafModel = (leaf: Leaf): LeafModel => {
     plates,
     sandwiches,
     edgeLoss: edgeOf(leaf, plates),
+    inReveal: leaf.glass,
     wallImpedance:
       wall && wall.material.youngsModulus > 0 ? wall.material.density * longitudinalSpeed(wall.material) : null,
   };

@@ -1,5 +1,5 @@
 import { AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED, modulus } from '../quantities/index.ts';
-import { freeWaveRadiation } from './freeWaveRadiation.ts';
+import { freeWaveRadiation, revealFactor } from './freeWaveRadiation.ts';
 import { leafStiffness } from './leafStiffness.ts';
 import type { LeafModel, Link } from './stack.ts';
 
@@ -89,15 +89,21 @@ export const linkTransmission = (link: Link, first: LeafResponse, second: LeafRe
 
 /**
  * Free waves of a single leaf in the diffuse field, below 0.8·fc:
- * τr = (2ρ0c0/ωm)²·(π·fc/2f)·σr²/ηt, ηt = η + 2ρ0c0σr/(ωm).
+ * τr = (2ρ0c0/ωm)²·(π·fc/2f)·σr²/ηt, ηt = η + 2ρ0c0σr/(ωm). Panes between reveals radiate more (revealFactor).
  * @returns τr, ≥ 0
  * @source ISO 12354-1:2017, annex B
  */
-export const resonantTransmission = (leaf: LeafResponse, frequency: number, width: number, height: number): number => {
+export const resonantTransmission = (
+  leaf: LeafResponse,
+  frequency: number,
+  [width, height]: readonly [number, number],
+  inReveal: boolean,
+): number => {
   const fc = leaf.criticalFrequency;
   if (fc === null || frequency >= FREE_WAVES_UP_TO * fc) return 0;
   const omega = 2 * Math.PI * frequency;
-  const sigma = freeWaveRadiation(frequency, fc, width, height);
+  const flush = freeWaveRadiation(frequency, fc, width, height);
+  const sigma = inReveal ? Math.min(2, flush * revealFactor(frequency, fc)) : flush;
   const ratio = (2 * AIR_IMPEDANCE) / (omega * leaf.mass);
   return (ratio * ratio * ((Math.PI * fc) / (2 * frequency)) * sigma * sigma) / (leaf.lossFactor + ratio * sigma);
 };

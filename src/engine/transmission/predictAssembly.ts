@@ -7,7 +7,7 @@ import type { AngleGrid } from './angleGrid.ts';
 import { angularField } from './angularField.ts';
 import type { AngularField } from './angularField.ts';
 import { besselTable } from './besselTable.ts';
-import { reductionCap } from './cap.ts';
+import { capTransmission } from './cap.ts';
 import { constructionClass } from './constructionClass.ts';
 import { throughWindow } from './diffuseField.ts';
 import type { FieldResult } from './diffuseField.ts';
@@ -21,6 +21,7 @@ import type { Stack } from './stack.ts';
 import { stackOf } from './stackOf.ts';
 import { validityOf } from './validity.ts';
 import { SPLIT } from './windowSums.ts';
+import { frameTransmission } from './windowFrame.ts';
 import { windowTable } from './windowTable.ts';
 import type { WindowTable } from './windowTable.ts';
 
@@ -36,7 +37,8 @@ export interface Predictor {
 }
 
 const KEPT_WINDOWS = 40;
-/** Make-ups whose angular fields are kept: 1.7 MB each at full resolution, and the sizes of one come one after another. */
+/** Make-ups whose angular fields are kept: 1.7 MB each at full resolution, and the sizes of one come one after another.
+ * Panes have one for each size, as their air knows where its edges are. */
 const KEPT_FIELDS = 4;
 
 const pathSum = (result: FieldResult, b: number): number =>
@@ -60,6 +62,7 @@ const PATH_NAMES: Record<TransmissionPath['key'], string> = {
   resonant: 'Free waves of the leaf',
   links: 'Along the frame',
   perimeter: 'Around the edges',
+  frame: 'Through the window frame',
   cap: 'Seams, seals and flanking',
 };
 
@@ -89,7 +92,7 @@ export const createPredictor = (): Predictor => {
     const bands = THIRD_OCTAVES;
     const window = windowOf(size, grid);
     const through = (part: string, built: Stack): FieldResult => {
-      const key = JSON.stringify([part, assembly.layers, lines, angles]);
+      const key = JSON.stringify([part, assembly.layers, built.gaps.map((gap) => gap.layers), lines, angles]);
       return throughWindow(
         built,
         fields.recall(key, () => angularField(built, bands, lines, grid)),
@@ -100,12 +103,21 @@ export const createPredictor = (): Predictor => {
     const result = through('apart', stack);
     const held = heldTogether(structure);
     if (held) addHeldTogether(result, through('held', stackOf(held.structure, size)), held, bands);
-    const cap = 10 ** (-reductionCap(structure) / 10);
-    const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + cap));
+    const cap = capTransmission(structure);
+    const frame = bands.map((band) => frameTransmission(structure, size, band));
+    const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + (frame[b] ?? 0) + cap));
     const R = tau.map((t) => -10 * Math.log10(t));
     const kind = constructionClass(structure);
     const paths = (['cavity', 'resonant', 'links', 'perimeter'] as const).flatMap((key) =>
       result[key].some((value) => value > 0) ? [{ key, name: PATH_NAMES[key], tau: [...result[key]] }] : [],
+    );
+    const beside = (
+      [
+        ['frame', frame],
+        ['cap', bands.map(() => cap)],
+      ] as const
+    ).flatMap(([key, values]) =>
+      values.some((value) => value > 0) ? [{ key, name: PATH_NAMES[key], tau: values }] : [],
     );
     return {
       bands,
@@ -121,7 +133,7 @@ export const createPredictor = (): Predictor => {
         leaf.criticalFrequency === null ? [] : [leaf.criticalFrequency],
       ),
       leaves: leafSummaries(structure, stack),
-      paths: [...paths, { key: 'cap', name: PATH_NAMES.cap, tau: bands.map(() => cap) }],
+      paths: [...paths, ...beside],
       constructionClass: kind,
       resolution,
       notes: [],

@@ -21,7 +21,7 @@ export interface LeafSummary {
 
 /** One way through: its share of the transmitted power is `tau` per band (linear). */
 export interface TransmissionPath {
-  readonly key: 'cavity' | 'resonant' | 'links' | 'perimeter' | 'cap';
+  readonly key: 'cavity' | 'resonant' | 'links' | 'perimeter' | 'frame' | 'cap';
   readonly name: string;
   readonly tau: readonly number[];
 }

@@ -1,7 +1,8 @@
 import { massAirMassResonance, structureOf } from '../assembly/index.ts';
 import type { Assembly } from '../assembly/index.ts';
 import { THIRD_OCTAVES, toReduction, toTransmission } from '../quantities/index.ts';
-import { reductionCap } from './cap.ts';
+import { capTransmission } from './cap.ts';
+import { frameTransmission } from './windowFrame.ts';
 import { laboratorySize } from './laboratory.ts';
 import { leafStiffness } from './leafStiffness.ts';
 import { cavityDepth } from './secondMethodCavity.ts';
@@ -22,8 +23,8 @@ export interface SecondMethod {
   readonly outside: readonly (string | null)[];
 }
 
-/** R with the seams and seals of a laboratory beside it: workmanship, which no method predicts. */
-const capped = (R: number, cap: number): number => toReduction(Math.min(1, toTransmission(R) + toTransmission(cap)));
+/** R with what gets past it in a laboratory, τ: seams, seals, window frames, which neither method predicts. */
+const capped = (R: number, beside: number): number => toReduction(Math.min(1, toTransmission(R) + beside));
 
 const LOW = 'Below 100 Hz a wall has too few resonances for this method.';
 
@@ -66,7 +67,7 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
   const stack = stackOf(structure, size);
   const [first, second] = stack.leaves;
   const [gap] = stack.gaps;
-  const cap = reductionCap(structure);
+  const cap = capTransmission(structure);
   if (stack.leaves.length === 1) return monolithic(stack, size, cap);
   if (stack.leaves.length !== 2 || !first || !second || !gap) return null;
   const resonance = massAirMassResonance(first.mass, second.mass, cavityDepth(gap.layers));
@@ -75,7 +76,9 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
     name: 'straight crossing, the cavity’s reverberation and energy flow through the frame',
     source: 'Sharp (1978); ISO 12354-1:2017, annex B; Craik and Smith (2000)',
     bands: THIRD_OCTAVES,
-    R: THIRD_OCTAVES.map((band) => capped(doubleLeafReduction(wall, band), cap)),
+    R: THIRD_OCTAVES.map((band) =>
+      capped(doubleLeafReduction(wall, band), cap + frameTransmission(structure, size, band)),
+    ),
     outside: THIRD_OCTAVES.map((band) =>
       band < 2 * resonance
         ? `Within an octave of the mass-air-mass resonance, ${Math.round(resonance)} Hz, this method does not hold: it knows no dip there.`

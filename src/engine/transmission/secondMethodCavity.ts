@@ -1,5 +1,6 @@
 import { complex, decayingRoot, over, plus, scaled } from '../quantities/index.ts';
 import { layerFluid } from './fluidLayer.ts';
+import { freePath } from './freePath.ts';
 import type { FluidLayer } from './stack.ts';
 
 /** What the edges of a cavity absorb of what falls on them. @source engineering judgement: timber, steel, masonry reveals */
@@ -33,7 +34,7 @@ export const cavityField = (
   // layers side by side share the pressure: 1/ρ and 1/K are means over the depth
   const sums = layers.reduce(
     (sum, layer) => {
-      const lossless: FluidLayer = layer.kind === 'air' ? { ...layer, flowLoss: 0 } : layer;
+      const lossless: FluidLayer = layer.kind === 'air' ? { kind: 'air', depth: layer.depth, flowLoss: 0 } : layer;
       const { density, squared } = layerFluid(lossless, frequency);
       const share = layer.depth / depth;
       return {
@@ -44,6 +45,6 @@ export const cavityField = (
     { flow: complex(0), spring: complex(0) },
   );
   const { im } = decayingRoot(over(sums.spring, sums.flow));
-  const freePath = (Math.PI * bay[0] * bay[1]) / (2 * (bay[0] + bay[1]));
-  return { left: (1 - EDGE_ABSORPTION) * Math.exp(-2 * Math.abs(im) * freePath), freePath };
+  const path = freePath(bay);
+  return { left: (1 - EDGE_ABSORPTION) * Math.exp(-2 * Math.abs(im) * path), freePath: path };
 };

@@ -50,12 +50,21 @@ export interface LeafModel {
   readonly edgeLoss: EdgeLoss | null;
   /** thick wall limit: ρ·cL of the wall, Pa·s/m; null for boards */
   readonly wallImpedance: number | null;
+  /** whether it sits back between reveals, as panes do; absent: flush with the wall round it */
+  readonly inReveal?: boolean;
   /** critical frequency, Hz; null for a limp leaf */
   readonly criticalFrequency: number | null;
 }
 
 export type FluidLayer =
-  | { readonly kind: 'air'; readonly depth: number; /** lateral loss σc, Pa·s/m² */ readonly flowLoss: number }
+  | {
+      readonly kind: 'air';
+      readonly depth: number;
+      /** lateral loss σc, Pa·s/m² */
+      readonly flowLoss: number;
+      /** share of the energy that reaches the edges and does not come back, 1/s; absent: none */
+      readonly edgeRate?: number;
+    }
   | {
       readonly kind: 'porous';
       readonly depth: number;

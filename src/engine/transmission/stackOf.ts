@@ -11,9 +11,9 @@ const gapBetween = (
   second: Leaf,
   size: readonly [number, number],
 ): GapModel => ({
-  layers: cavityLayers(cavity, connectionOf(first, cavity, second) === 'glazed'),
+  layers: cavityLayers(cavity, connectionOf(first, cavity, second) === 'glazed' ? size : null),
   coupling: couplingOf(first, cavity, second),
-  links: linksOf(first, cavity, second, size),
+  links: linksOf(first, cavity, second),
 });
 
 /**

@@ -14,6 +14,7 @@ export const WAY_SOURCES: Readonly<Record<Key, string>> = {
   links:
     'line and point impedances: Cremer, Heckl and Petersson (2005); rigid lines: Davy, J. Acoust. Soc. Am. 90 (1991)',
   perimeter: 'as the links, for the plates and edges that all leaves share; fitted to measured constructions',
+  frame: 'form: ISO 12354-3:2017, 4.2; figures: engineering judgement, fitted to measured windows',
   cap: 'engineering judgement: fitted to measured constructions',
 };
 
@@ -22,7 +23,8 @@ export const WAY_EQUATIONS: Readonly<Record<Key, string>> = {
   resonant: 'τ = (2ρ₀c₀/ωm′)² · (π · f_c/2f) · σ²/η; R = −10 lg τ',
   links: 'τ = ρ₀² · c₀ · ω · V₁ · V₂/(b · |Y|²), of points n · ρ₀² · ω² · V₁ · V₂/(π · |Y|²); R = −10 lg τ',
   perimeter: 'τ = ρ₀² · c₀ · ω · V₁ · V₂/(b · |Y|²), b and Y of the plates; R = −10 lg τ',
-  cap: 'τ = 10^(−R_cap/10), the same in every band; R = −10 lg τ',
+  frame: 'R_F = 39.4 + 17 lg(f/500 Hz) + 11 lg(D/50 mm), for a window of 1.48 × 1.23 m; τ goes with edge per area',
+  cap: 'τ = 10^(−R_cap/10), the same in every band, of bare masonry rising above 1 kHz; R = −10 lg τ',
 };
 
 /** Indices of the bands in which each way lets most through. */
