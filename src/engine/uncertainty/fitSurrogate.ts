@@ -25,7 +25,7 @@ const HELD_OUT = 10;
 
 const BANDS = THIRD_OCTAVES.length;
 
-/** ln τ of a make-up moved from its middle; fixings and seams carry more or less than in the laboratory. */
+/** ln τ of a make-up moved from its middle; fixings, window frames and seams carry more or less than in the laboratory. */
 export const logTransmission = (
   assembly: Assembly,
   departure: Departure,
@@ -37,10 +37,10 @@ export const logTransmission = (
   const { middle, spread } = workmanship.fixings;
   const more = Math.exp(middle + spread * departure(inputKey('fixings', ''))) - 1;
   const past = Math.exp(BYPASS_SPREAD * departure(inputKey('bypass', ''))) - 1;
-  const tauOf = (key: 'links' | 'cap') => prediction.paths.find((path) => path.key === key)?.tau ?? [];
-  const [links, cap] = [tauOf('links'), tauOf('cap')];
+  const tauOf = (key: 'links' | 'frame' | 'cap') => prediction.paths.find((path) => path.key === key)?.tau ?? [];
+  const [links, frame, cap] = [tauOf('links'), tauOf('frame'), tauOf('cap')];
   return prediction.R.map((R, b) =>
-    Math.log(Math.min(1, 10 ** (-R / 10) + more * (links[b] ?? 0) + past * (cap[b] ?? 0))),
+    Math.log(Math.min(1, 10 ** (-R / 10) + more * (links[b] ?? 0) + past * ((frame[b] ?? 0) + (cap[b] ?? 0)))),
   );
 };
 
