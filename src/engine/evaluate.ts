@@ -14,7 +14,7 @@ import type { Prediction, Resolution } from './transmission/index.ts';
 
 /** The corridor: calls the rooms in order and remembers what it computed for parts that have not changed. */
 export interface Evaluator {
-  /** R of an assembly as a laboratory would report it (4 × 2.5 m; glazing 1.48 × 1.23 m); notes at full resolution. */
+  /** R of an assembly as a laboratory would report it (4 × 2.5 m; glazing 1.48 × 1.23 m; a bare board 2.4 × 1.2 m); notes at full resolution. */
   predict(assembly: Assembly, resolution: Resolution): Prediction;
   /** The whole shell, each part at its own size; notes at full resolution. */
   shell(build: Build, resolution: Resolution): ShellResult;

@@ -18,8 +18,10 @@ export interface AngularPair {
 export interface AngularLine {
   readonly frequency: number;
   readonly tau: Float64Array;
-  /** per gap; null where nothing joins its leaves */
+  /** per gap; null where nothing joins its leaves and nobody asks */
   readonly pairs: readonly (AngularPair | null)[];
+  /** per leaf: τ∞ of masonry by itself that another leaf stands beside; null for all else */
+  readonly masonry: readonly (Float64Array | null)[];
 }
 
 /** The lines of every band, and the grid they were worked out on. */
@@ -28,18 +30,21 @@ export interface AngularField {
   readonly bands: readonly (readonly AngularLine[])[];
 }
 
+const isMasonry = (stack: Stack, i: number): boolean => stack.leaves[i]?.edgeLoss?.kind === 'masonry';
+
 const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: number): AngularLine => {
   const { stack } = prepared;
   fillRows(prepared, grid, frequency);
   const last = stack.leaves.length - 1;
   const tau = new Float64Array(grid.count);
   planeRow(prepared, grid, frequency, 0, last, tau);
+  const between = last === 2 && isMasonry(stack, 1) && stack.gaps.some((gap) => gap.links.length > 0);
   const pairs = stack.gaps.map((gap, i) => {
     const first = stack.leaves[i];
     const second = stack.leaves[i + 1];
     const rowOne = prepared.leafRows[prepared.slots[i] ?? i];
     const rowTwo = prepared.leafRows[prepared.slots[i + 1] ?? i + 1];
-    if (gap.links.length === 0 || !first || !second || !rowOne || !rowTwo) return null;
+    if ((gap.links.length === 0 && !between) || !first || !second || !rowOne || !rowTwo) return null;
     const one = leafResponse(first, frequency, velocityResponse(grid, rowOne));
     const two = leafResponse(second, frequency, rowOne === rowTwo ? one.velocity : velocityResponse(grid, rowTwo));
     if (last === 1) return { tau, one, two };
@@ -47,7 +52,13 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
     planeRow(prepared, grid, frequency, i, i + 1, pair);
     return { tau: pair, one, two };
   });
-  return { frequency, tau, pairs };
+  const masonry = stack.leaves.map((_, i) => {
+    if (last === 0 || !isMasonry(stack, i)) return null;
+    const alone = new Float64Array(grid.count);
+    planeRow(prepared, grid, frequency, i, i, alone);
+    return alone;
+  });
+  return { frequency, tau, pairs, masonry };
 };
 
 /**

@@ -5,8 +5,8 @@ import type { Coupling } from './stack.ts';
 
 /**
  * Loss at the mass-air-mass resonance: strong where thin studs or bars join the leaves, some where they share plates,
- * little between rows that meet only around the edges, none between leaves that stand apart or panes, whose air loses at
- * its edges.
+ * little between rows that meet only around the edges, as masonry and a lining that stands free of it do, none between
+ * light leaves that stand apart or panes, whose air loses at its edges.
  * @source engineering judgement: studs and bars fitted, tests/reference/tl; staggered and twin studs judged between them
  */
 const RESONANCE_LOSS: Readonly<Record<Connection, number>> = {
@@ -36,7 +36,8 @@ const STRIP_LOSS = 0.3;
  * @source Bradley and Birta, J. Acoust. Soc. Am. 110 (2001) 3086-3096; losses: engineering judgement
  */
 export const couplingOf = (first: Leaf, cavity: Cavity, second: Leaf): Coupling | null => {
-  const loss = RESONANCE_LOSS[connectionOf(first, cavity, second)];
+  const connection = connectionOf(first, cavity, second);
+  const loss = RESONANCE_LOSS[connection === 'free' && (first.masonry || second.masonry) ? 'twin' : connection];
   const stiff = stiffnessOfStuds(first, cavity, second);
   const { frame } = cavity;
   if (stiff > 0 && frame)

@@ -5,11 +5,20 @@ import type { LeafModel, Stack } from './stack.ts';
 
 const WALL: readonly [number, number] = [4, 2.5];
 const WINDOW: readonly [number, number] = [1.48, 1.23];
+/** One board as sold. */
+const SHEET: readonly [number, number] = [2.4, 1.2];
 
-/** Size a laboratory would test a part in: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m. @source ISO 10140-5:2021 */
+/**
+ * Size a laboratory would test a part in: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m, a bare board as one sheet of
+ * 2.4 × 1.2 m.
+ * @source walls and glass: ISO 10140-5:2021; sheets: common practice (size as sold), between the openings of 2 and 10 m²
+ *   that ISO 12354-1:2017, table B.1, reckons with
+ */
 export const laboratorySize = (assembly: Assembly): readonly [number, number] => {
   const { leaves } = structureOf(assembly);
-  return leaves.length > 0 && leaves.every((leaf) => leaf.glass) ? WINDOW : WALL;
+  const [only] = leaves;
+  if (only && leaves.every((leaf) => leaf.glass)) return WINDOW;
+  return only && leaves.length === 1 && !only.masonry ? SHEET : WALL;
 };
 
 /**

@@ -1,6 +1,7 @@
 import {
   GASKET_LOSS,
   GYPSUM_LOSS_RISE,
+  MASONRY_EDGE_LOSS,
   addedLoss,
   criticalFrequency,
   isMasonry,
@@ -22,7 +23,7 @@ const gypsumShare = (leaf: Leaf): number =>
 
 /** Gaskets and putty damp panes of plain glass; laminated glass has its loss in the plies. */
 const edgeOf = (leaf: Leaf, plates: readonly Plate[]): EdgeLoss | null => {
-  if (leaf.masonry) return { kind: 'masonry' };
+  if (leaf.masonry) return { kind: 'masonry', atOneHertz: MASONRY_EDGE_LOSS };
   if (plates.length === 0) return null;
   const stiffness = plates.reduce((sum, plate) => sum + plate.bending, 0);
   const critical = criticalFrequency(leaf.surfaceMass, stiffness);

@@ -5,19 +5,19 @@ import type { LeafModel } from './stack.ts';
 import { sandwichStiffness } from './sandwichStiffness.ts';
 
 /**
- * Loss that a leaf gains in place with frequency. Masonry in a laboratory wall: Δη = m'/(485·√f). Panes in gaskets or
- * putty: Δη up to the critical frequency, Δη·fc/f above it. Gypsum boards: Δη·(f/fc − 1) above it.
- * @param leaf mass and kind of edge
+ * Loss that a leaf gains in place with frequency. Masonry in a laboratory wall: Δη = X/√f. Panes in gaskets or putty:
+ * Δη up to the critical frequency, Δη·fc/f above it. Gypsum boards: Δη·(f/fc − 1) above it.
+ * @param leaf kind of edge
  * @param frequency f, Hz, > 0
  * @returns Δη, ≥ 0
- * @source masonry: ISO 12354-1:2017, annex C, laboratory (constant from memory); gaskets: engineering judgement, octave
- *   curves of panes from 4 to 25 mm above coincidence; boards: engineering judgement, octave curves of walls recover
- *   faster above coincidence than with a constant loss (tests/reference/tl)
+ * @source masonry: see MASONRY_EDGE_LOSS; gaskets: engineering judgement, octave curves of panes from 4 to 25 mm above
+ *   coincidence; boards: engineering judgement, octave curves of walls recover faster above coincidence than with a
+ *   constant loss (tests/reference/tl)
  */
-export const edgeLossOf = (leaf: Pick<LeafModel, 'mass' | 'edgeLoss'>, frequency: number): number => {
+export const edgeLossOf = (leaf: Pick<LeafModel, 'edgeLoss'>, frequency: number): number => {
   const edge = leaf.edgeLoss;
   if (edge === null) return 0;
-  if (edge.kind === 'masonry') return leaf.mass / (485 * Math.sqrt(frequency));
+  if (edge.kind === 'masonry') return edge.atOneHertz / Math.sqrt(frequency);
   const ratio = frequency / edge.criticalFrequency;
   return edge.lossFactor * (edge.kind === 'board' ? Math.max(0, ratio - 1) : Math.min(1, 1 / ratio));
 };

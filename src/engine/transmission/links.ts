@@ -3,7 +3,7 @@ import { freeWaveRadiation, revealFactor } from './freeWaveRadiation.ts';
 import { leafStiffness } from './leafStiffness.ts';
 import type { LeafModel, Link } from './stack.ts';
 
-/** Above this share of its critical frequency a leaf's own waves are part of the forced response. */
+/** Above this share of its critical frequency a linked leaf's own waves are part of the forced response. */
 const FREE_WAVES_UP_TO = 0.8;
 
 /** What a link sees of one leaf at one frequency. */
@@ -88,24 +88,41 @@ export const linkTransmission = (link: Link, first: LeafResponse, second: LeafRe
 };
 
 /**
- * Free waves of a single leaf in the diffuse field, below 0.8·fc:
- * τr = (2ρ0c0/ωm)²·(π·fc/2f)·σr²/ηt, ηt = η + 2ρ0c0σr/(ωm). Panes between reveals radiate more (revealFactor).
- * @returns τr, ≥ 0
+ * Free waves of a leaf in the diffuse field: τr = (2ρ0c0/ωm)²·(π·fc/2f)·σr²/ηt, ηt = η + 2ρ0c0σr/(ωm). Panes between
+ * reveals radiate more (revealFactor).
+ * @returns τr, ≥ 0; 0 from fc upwards and for a limp leaf
  * @source ISO 12354-1:2017, annex B
  */
-export const resonantTransmission = (
+export const freeWaveTransmission = (
   leaf: LeafResponse,
   frequency: number,
   [width, height]: readonly [number, number],
   inReveal: boolean,
 ): number => {
   const fc = leaf.criticalFrequency;
-  if (fc === null || frequency >= FREE_WAVES_UP_TO * fc) return 0;
+  if (fc === null || frequency >= fc) return 0;
   const omega = 2 * Math.PI * frequency;
   const flush = freeWaveRadiation(frequency, fc, width, height);
   const sigma = inReveal ? Math.min(2, flush * revealFactor(frequency, fc)) : flush;
   const ratio = (2 * AIR_IMPEDANCE) / (omega * leaf.mass);
   return (ratio * ratio * ((Math.PI * fc) / (2 * frequency)) * sigma * sigma) / (leaf.lossFactor + ratio * sigma);
+};
+
+/**
+ * Free waves beside the forced response, which takes them over towards fc: τr·(1 − (f/fc)²)², the inverse of what the
+ * forced response grows by. Were they to end suddenly, R would have a hump of up to 7 dB below fc that no wall shows.
+ * @returns τ, ≥ 0
+ * @source growth of the forced response: ISO 12354-1:2017, annex B; that the free waves give way by it: engineering
+ *   judgement
+ */
+export const resonantTransmission = (
+  leaf: LeafResponse,
+  frequency: number,
+  size: readonly [number, number],
+  inReveal: boolean,
+): number => {
+  const free = freeWaveTransmission(leaf, frequency, size, inReveal);
+  return free > 0 ? free * (1 - (frequency / (leaf.criticalFrequency ?? Infinity)) ** 2) ** 2 : 0;
 };
 
 /** Least transmission of a thick wall: τ ≥ (4ρ0c0/(1.1·ρ·cL))²·0.02/η. @source ISO 12354-1:2017, annex B */

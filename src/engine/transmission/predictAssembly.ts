@@ -103,9 +103,9 @@ export const createPredictor = (): Predictor => {
     const result = through('apart', stack);
     const held = heldTogether(structure);
     if (held) addHeldTogether(result, through('held', stackOf(held.structure, size)), held, bands);
-    const cap = capTransmission(structure);
+    const cap = bands.map((band) => capTransmission(structure, band));
     const frame = bands.map((band) => frameTransmission(structure, size, band));
-    const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + (frame[b] ?? 0) + cap));
+    const tau = bands.map((_, b) => Math.min(1, pathSum(result, b) + (frame[b] ?? 0) + (cap[b] ?? 0)));
     const R = tau.map((t) => -10 * Math.log10(t));
     const kind = constructionClass(structure);
     const paths = (['cavity', 'resonant', 'links', 'perimeter'] as const).flatMap((key) =>
@@ -114,7 +114,7 @@ export const createPredictor = (): Predictor => {
     const beside = (
       [
         ['frame', frame],
-        ['cap', bands.map(() => cap)],
+        ['cap', cap],
       ] as const
     ).flatMap(([key, values]) =>
       values.some((value) => value > 0) ? [{ key, name: PATH_NAMES[key], tau: values }] : [],

@@ -28,7 +28,11 @@ const capped = (R: number, beside: number): number => toReduction(Math.min(1, to
 
 const LOW = 'Below 100 Hz a wall has too few resonances for this method.';
 
-const monolithic = (stack: Stack, size: readonly [number, number], cap: number): SecondMethod | null => {
+const monolithic = (
+  stack: Stack,
+  size: readonly [number, number],
+  cap: (band: number) => number,
+): SecondMethod | null => {
   const [leaf] = stack.leaves;
   const fc = leaf?.criticalFrequency;
   if (!leaf || fc === null || fc === undefined) return null;
@@ -45,7 +49,7 @@ const monolithic = (stack: Stack, size: readonly [number, number], cap: number):
         wallImpedance: leaf.wallImpedance,
         size,
       };
-      return capped(monolithicReduction(element, band), cap);
+      return capped(monolithicReduction(element, band), cap(band));
     }),
     outside: THIRD_OCTAVES.map((band) => (band < 100 ? LOW : null)),
   };
@@ -67,7 +71,7 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
   const stack = stackOf(structure, size);
   const [first, second] = stack.leaves;
   const [gap] = stack.gaps;
-  const cap = capTransmission(structure);
+  const cap = (band: number): number => capTransmission(structure, band);
   if (stack.leaves.length === 1) return monolithic(stack, size, cap);
   if (stack.leaves.length !== 2 || !first || !second || !gap) return null;
   const resonance = massAirMassResonance(first.mass, second.mass, cavityDepth(gap.layers));
@@ -77,7 +81,7 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
     source: 'Sharp (1978); ISO 12354-1:2017, annex B; Craik and Smith (2000)',
     bands: THIRD_OCTAVES,
     R: THIRD_OCTAVES.map((band) =>
-      capped(doubleLeafReduction(wall, band), cap + frameTransmission(structure, size, band)),
+      capped(doubleLeafReduction(wall, band), cap(band) + frameTransmission(structure, size, band)),
     ),
     outside: THIRD_OCTAVES.map((band) =>
       band < 2 * resonance

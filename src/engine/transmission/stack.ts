@@ -32,11 +32,11 @@ export interface Sandwich {
 }
 
 /**
- * Masonry: m'/(485·√f). Gasket: η up to the critical frequency, falling as 1/f above it. Board: none up to the critical
- * frequency, η·(f/fc − 1) above it.
+ * Masonry: η falling as 1/√f. Gasket: η up to the critical frequency, falling as 1/f above it. Board: none up to the
+ * critical frequency, η·(f/fc − 1) above it.
  */
 export type EdgeLoss =
-  | { readonly kind: 'masonry' }
+  | { readonly kind: 'masonry'; /** √Hz */ readonly atOneHertz: number }
   | { readonly kind: 'board'; readonly lossFactor: number; readonly criticalFrequency: number }
   | { readonly kind: 'gasket'; readonly lossFactor: number; readonly criticalFrequency: number };
 

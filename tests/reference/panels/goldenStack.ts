@@ -89,7 +89,7 @@ export const goldenLeaf = (part: GoldenLeaf): LeafModel => {
     mass,
     plates,
     sandwiches,
-    edgeLoss: part.layers.some((layer) => layer.heavy) ? ({ kind: 'masonry' } as const) : null,
+    edgeLoss: part.layers.some((layer) => layer.heavy) ? { kind: 'masonry' as const, atOneHertz: mass / 485 } : null,
     wallImpedance: heavy ? heavy.rho * Math.sqrt(heavy.E / (heavy.rho * (1 - heavy.nu ** 2))) : null,
   };
   return { ...model, criticalFrequency: leafCriticalFrequency(model) };
