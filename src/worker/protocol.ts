@@ -20,6 +20,8 @@ export type Explained =
   | { readonly kind: 'swap'; readonly part: string; readonly candidate: string }
   | { readonly kind: 'air'; readonly figure: AirFigure }
   | { readonly kind: 'vent'; readonly vent: string; readonly figure: 'Dne' | 'cost' | 'noise' }
+  /** pressure and speed of one piece, by its place among the pieces of the vent's flow */
+  | { readonly kind: 'vent-piece'; readonly vent: string; readonly piece: number }
   | { readonly kind: 'vent-band'; readonly vent: string; readonly band: number };
 
 export type AirFigure = 'planned' | 'least' | 'flow' | 'peak' | 'fan-off' | 'heat' | 'cooling' | 'moisture';

@@ -47,6 +47,25 @@ describe('what Breathe is answered', () => {
       withAll.forEach((R, b) => expect(R).toBeLessThanOrEqual((wallR[b] ?? 0) + 1e-9));
     }
   });
+  it('works out each piece of a vent so that its numbers can be done again by hand', () => {
+    const paths = told.result.air?.paths ?? [];
+    expect(paths.length).toBeGreaterThan(1);
+    for (const { id, pieces } of paths)
+      pieces.forEach(({ loss, speed, element }, piece) => {
+        const { value, lines } = explained({ kind: 'vent-piece', vent: id, piece });
+        expect(value).toBe(`${loss.toFixed(1)} Pa${speed === null ? '' : `, ${speed.toFixed(2)} m/s`}`);
+        const sum = lines.find(({ equation }) => equation.startsWith('Δp = Σ'))?.numbers;
+        if (sum === undefined) return;
+        const [terms = ''] = sum.split(' Pa = ');
+        const done = terms.split(' + ').reduce((all, term) => {
+          const [zeta = NaN, pressure = NaN] = term.split(' · ').map(Number);
+          return all + zeta * pressure;
+        }, 0);
+        expect(Math.abs(done - loss)).toBeLessThan(0.02 + 0.02 * loss);
+        expect(element).not.toBeNull();
+      });
+    expect(() => explained({ kind: 'vent-piece', vent: 'gone', piece: 0 })).toThrow('piece number 1');
+  });
   it('explains every figure that can be pressed, with its source and how far off it may be', () => {
     const figures: readonly AirFigure[] = [
       'planned',

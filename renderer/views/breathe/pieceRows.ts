@@ -7,6 +7,8 @@ export const QUIET = { duct: 2.5, grille: 1.5 } as const;
 /** One piece of a vent as a line of a table. */
 export interface PieceRow {
   readonly name: string;
+  /** place among the pieces of the vent's flow */
+  readonly piece: number;
   /** place in the path; null between pieces */
   readonly element: number | null;
   /** Pa */
@@ -25,10 +27,10 @@ export const quietSpeed = (kind: VentElement['kind'] | undefined): number | null
 
 /** Losses and speeds along a vent, in the direction of the air. */
 export const pieceRows = (elements: readonly VentElement[], flow: PathFlow): readonly PieceRow[] =>
-  flow.pieces.map(({ name, element, loss, speed }) => {
+  flow.pieces.map(({ name, element, loss, speed }, piece) => {
     const most = element === null ? null : quietSpeed(elements[element]?.kind);
     const fast = speed !== null && most !== null && speed > most * 1.02;
-    return { name, element, loss, speed, fast: fast ? `too fast: over ${most} m/s it is heard` : null };
+    return { name, piece, element, loss, speed, fast: fast ? `too fast: over ${most} m/s it is heard` : null };
   });
 
 /** Under each part of the drawing: how fast the air is in it. */

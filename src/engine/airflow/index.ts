@@ -7,7 +7,15 @@ export { CARBON_DIOXIDE_LEVELS, PLANNED_PER_PERSON, leastFreshAir } from './fres
 export { OUTDOOR_CARBON_DIOXIDE } from './air.ts';
 export { frictionFactor } from './friction.ts';
 export type { BendForm } from './lossCoefficients.ts';
-export { bendLoss, contractionLoss, enlargementLoss, grilleLoss } from './lossCoefficients.ts';
+export {
+  INTO_DUCT,
+  INTO_ROOM,
+  TURN_BACK,
+  bendLoss,
+  contractionLoss,
+  enlargementLoss,
+  grilleLoss,
+} from './lossCoefficients.ts';
 export type { FanCurve } from './fanCurve.ts';
 export { fanPressure, requireFanCurve } from './fanCurve.ts';
 export type { AirBox, AirElement } from './airElement.ts';

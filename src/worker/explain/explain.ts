@@ -5,6 +5,7 @@ import type { Explained } from '../protocol.ts';
 import { airWorking } from './airWorking.ts';
 import { assemblyWorking } from './assemblyWorking.ts';
 import { bandWorking } from './bandWorking.ts';
+import { pieceWorking } from './pieceWorking.ts';
 import { partWorking } from './partWorking.ts';
 import { shellWorking } from './shellWorking.ts';
 import { swapWorking } from './swapWorking.ts';
@@ -27,6 +28,8 @@ export const explain = (evaluator: Evaluator, project: Project, what: Explained)
       return airWorking(evaluator, project, what.figure);
     case 'vent':
       return ventWorking(evaluator, project, what.vent, what.figure);
+    case 'vent-piece':
+      return pieceWorking(evaluator, project, what.vent, what.piece);
     case 'vent-band':
       return ventBandWorking(evaluator, project, what.vent, what.band);
   }
