@@ -11,6 +11,9 @@ export interface VentTask {
   readonly direction: 'supply' | 'extract';
   /** m³/s */
   readonly flow: number;
+  /** of the opening, m */
+  readonly width: number;
+  readonly height: number;
   /** vent openings in the same surface */
   readonly count: number;
 }
@@ -39,6 +42,8 @@ export const toVentTasks = (project: Project): readonly VentTask[] => {
       vent: ('path' in opening ? opening.path : undefined) ?? null,
       direction,
       flow: needed / alike,
+      width: opening.width_m,
+      height: opening.height_m,
       count: openings.filter((other) => other.surface === surface).length,
     };
   });

@@ -18,8 +18,18 @@ const CUBIC_FOOT = 0.0283168;
 const showVolume = (volume: number, units: LengthUnits): string =>
   units === 'imperial' ? `${(volume / CUBIC_FOOT).toFixed(1)} ft³` : `${volume.toFixed(2)} m³`;
 
+const showMillimetres = (metres: number, units: LengthUnits): string =>
+  showQuantity(Math.round(metres * 1000), 'mm', units);
+
+/** Where the duct does not go through the opening as it is drawn. */
+const holeRows = ({ ductDiameter }: DesignedVent, { hole }: DesignFound, units: LengthUnits): readonly Row[] => {
+  if (Math.min(hole.width, hole.height) >= ductDiameter) return [];
+  const mm = (metres: number): string => showMillimetres(metres, units);
+  return [['Hole in the wall', `at least ${mm(ductDiameter)}; it is drawn ${mm(hole.width)} × ${mm(hole.height)}`]];
+};
+
 const builtRows = (vent: DesignedVent, units: LengthUnits): readonly Row[] => {
-  const mm = (metres: number): string => showQuantity(Math.round(metres * 1000), 'mm', units);
+  const mm = (metres: number): string => showMillimetres(metres, units);
   const ways = vent.partitions === 1 ? '1, which leaves' : `${vent.partitions}, from alternate sides; each leaves`;
   const weight = showQuantity(Math.round(vent.weight), 'kg', units);
   const layers = vent.layers.map(({ name, thickness }) => `${name} ${mm(thickness)}`).join(', ');
@@ -59,9 +69,7 @@ const limitRows = ({ limits }: DesignedVent): readonly Row[] => {
 
 const oneBoxRows = ({ oneBox }: DesignFound, units: LengthUnits): readonly Row[] => {
   if (!oneBox) return [];
-  const sides = [oneBox.length, oneBox.width, oneBox.height].map((side) =>
-    showQuantity(Math.round(side * 1000), 'mm', units),
-  );
+  const sides = [oneBox.length, oneBox.width, oneBox.height].map((side) => showMillimetres(side, units));
   return [
     [
       'With one box',
@@ -77,6 +85,7 @@ export const designRows = (found: DesignFound, units: LengthUnits): readonly Row
   const { rating, cost } = vent.inPlace;
   return [
     ...builtRows(vent, units),
+    ...holeRows(vent, found, units),
     ['Air', `${showFlow(flow, units)} at ${showSpeed(vent.speed, units)}, takes ${vent.loss.toFixed(0)} Pa`],
     ['Costs the wall', `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
     ...oneBoxRows(found, units),

@@ -40,7 +40,7 @@ export const proofWords = ({ enough, tried, terms, vent }: DesignFound): string 
     tried.whole < tried.coarse
       ? `, ${tried.whole} in all bands and the rest up to 400 Hz, where they already let too much through`
       : '';
-  const solved = `${tried.coarse} of the ${tried.boxes} boxes that carry the air (${tried.airy} ways to build them) were solved by the wave equation at 20 mm${rest}; ${tried.fine} on the fine grid`;
+  const solved = `${tried.coarse} of the ${tried.boxes} boxes for the two narrowest ducts that carry the air (${tried.airy} ways to build them) were solved by the wave equation at 20 mm${rest}; ${tried.fine} on the fine grid`;
   return enough
     ? `Nothing smaller in the list does it: ${solved}. Whatever leaks within ${terms.doubt} dB of enough was solved finely.`
     : `Nothing in the list does it: ${solved}. The coarse grid is trusted to ${terms.doubt} dB.`;

@@ -55,7 +55,7 @@ const sentences = (it: Design): readonly string[] => {
     ...(!it.found && it.floor_dB !== null
       ? [`  Were the boxes perfect, joints and edges would still cost ${showFigure(it.floor_dB, 1)} dB.`]
       : []),
-    `  ${tried.boxes} boxes of different inside carry the air, in ${tried.airy} ways to build them; ${tried.coarse} of them solved at 20 mm up to 400 Hz, ${tried.whole} of these in all bands, ${tried.fine} on the fine grid.`,
+    `  ${tried.boxes} boxes of different inside for the two narrowest ducts that carry the air, in ${tried.airy} ways to build them; ${tried.coarse} of them solved at 20 mm up to 400 Hz, ${tried.whole} of these in all bands, ${tried.fine} on the fine grid.`,
   ];
 };
 

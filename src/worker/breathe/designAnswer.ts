@@ -74,6 +74,8 @@ export interface DesignFound {
     readonly height: number;
     readonly linedDuct: number;
   } | null;
+  /** of the opening as it is drawn, m */
+  readonly hole: { readonly width: number; readonly height: number };
   /** null where no duct of the grid carries the air quietly */
   readonly vent: DesignedVent | null;
 }

@@ -70,6 +70,7 @@ export const designTask = (
       height: one.candidate.box.height,
       linedDuct: one.candidate.linedDuct,
     },
+    hole: { width: task.width, height: task.height },
     vent: found && toDesigned(found),
   };
 };

@@ -8,6 +8,15 @@ import { ventTransmission } from '../../../src/engine/openings/index.ts';
 import { SMALL, fine, ports, spaceOf, wish } from './designSpace.ts';
 
 const space = spaceOf(SMALL);
+/** Wide and thinly lined: two of them in a row resonate most narrowly, and few lines a band missed it by 4 dB. */
+const narrow = spaceOf({
+  diameters: [0.125],
+  lengths: [0.8, 1.2],
+  widths: [0.7],
+  linings: [0.025],
+  partitions: [2, 3],
+  linedDucts: [0],
+});
 /** What a curve between coarse lines may move where it ends sooner. */
 const END_OF_CURVE = 1.01;
 
@@ -45,7 +54,7 @@ describe('what is known of a candidate before it is solved', () => {
       [50, BASS_RICH],
     ] as const) {
       const drafts = createDraftBoxes(lowest, () => undefined);
-      for (const { path } of carrying(space, wish.flow)) {
+      for (const { path } of [...carrying(space, wish.flow), ...carrying(narrow, wish.flow)]) {
         const by = (boxSound: typeof fine): number =>
           leakOf(ventTransmission(path, { ...ports, boxSound }).openArea, weights);
         const off = 10 * Math.log10(by((box) => drafts.sound(box, 2)) / by(fine));
