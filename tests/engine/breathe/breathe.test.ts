@@ -16,6 +16,12 @@ const breathed = (change: (room: Room) => void = () => undefined): BreatheResult
   if (!checked.ok) throw new Error(checked.faults.map(({ sentence }) => sentence).join(' '));
   return evaluator.breathe(toBuild(checked.project), toBreathe(checked.project), 'draft');
 };
+/** Two dense boards with wool between, which a vent can spoil. */
+const GOOD_WALL = [
+  { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
+  { kind: 'cavity', depth_mm: 150, fill: { material: 'mineral-wool-45', thickness_mm: 100 } },
+  { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
+];
 const codes = ({ notes }: BreatheResult): readonly string[] => notes.map(({ code }) => code);
 const present = breathed();
 
@@ -118,13 +124,7 @@ describe('vents and air of a room', () => {
 
   it('call a bare pipe a hole in a good wall, and give it what it would have to reach', () => {
     const bare = breathed((room) => {
-      Object.assign(room.assemblies.wall, {
-        layers: [
-          { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
-          { kind: 'cavity', depth_mm: 150, fill: { material: 'mineral-wool-45', thickness_mm: 100 } },
-          { kind: 'board', material: 'plasterboard-dense', thickness_mm: 15 },
-        ],
-      });
+      Object.assign(room.assemblies.wall, { layers: GOOD_WALL });
       room.vents[1]?.elements.splice(0, 1);
     });
     const note = bare.notes.find(({ code, about }) => code === 'bare-vent' && about.part === 'out');
@@ -133,6 +133,28 @@ describe('vents and air of a room', () => {
     expect(extract?.cost?.lostOverall).toBeGreaterThan(6);
     const i = extract?.sound.bands.indexOf(500) ?? 0;
     expect(extract?.cost?.wanted[i]).toBeGreaterThan((extract?.sound.normalisedDifference[i] ?? 99) + 10);
+  });
+
+  it('say where as much goes through thin partitions as round them, and not of thick ones', () => {
+    const lined = (thickness_mm: number) =>
+      breathed(({ assemblies, vents }) => {
+        Object.assign(assemblies.wall, { layers: GOOD_WALL });
+        Object.assign(vents[0]?.elements[1] ?? {}, {
+          length_m: 1.2,
+          place: 'wall',
+          partitions: [0.29, 0.59, 0.89].map((at_m, i) => ({
+            at_m,
+            thickness_mm,
+            gap_mm: 100,
+            side: i % 2 ? 'near' : 'far',
+          })),
+        });
+      });
+    const thin = lined(2);
+    const note = thin.notes.find(({ code }) => code === 'thin-partitions');
+    expect(note?.about.part).toBe('in');
+    expect(note?.sentence).toMatch(/From \d+ Hz on as much goes through the partitions of Supply as round them/);
+    expect(codes(lined(18))).not.toContain('thin-partitions');
   });
 
   it('know nothing of the air where the room has no floor and no volume is given', () => {
