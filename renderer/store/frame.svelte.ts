@@ -1,4 +1,4 @@
-export type FrameDialog = 'projects' | 'new-build' | 'rename' | 'words' | 'trust' | 'about';
+export type FrameDialog = 'projects' | 'new-build' | 'name-and-note' | 'words' | 'trust' | 'about';
 
 /** What the frame shows beside the project: one dialog at a time, and the tour. */
 export class Frame {

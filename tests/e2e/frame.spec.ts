@@ -14,10 +14,11 @@ const choose = async (page: Page, item: RegExp): Promise<void> => {
   await page.getByRole('menuitem', { name: item }).click();
 };
 const rename = async (page: Page, name: string): Promise<void> => {
-  await choose(page, /^Rename/);
-  const field = page.getByRole('dialog').getByLabel('Name');
+  await choose(page, /^Name and note/);
+  const field = page.getByRole('dialog').getByLabel('Name', { exact: true });
   await field.fill(name);
   await field.press('Enter');
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
   await expect(page.getByRole('dialog')).toBeHidden();
 };
 const strip = (page: Page) => page.getByRole('region', { name: 'Where the build stands' });
@@ -34,6 +35,22 @@ test.describe('the frame', () => {
     await page.reload();
     await expect(strip(page)).toContainText('Limits the room');
     await expect(tour(page)).toBeHidden();
+  });
+
+  test('a note on the project is kept, undone like any edit, and printed', async ({ app }) => {
+    const { page } = app;
+    await leaveTour(page);
+    await choose(page, /^Name and note/);
+    const note = page.getByRole('dialog').getByLabel('Note', { exact: true });
+    await expect(note).toHaveValue(/Rehearsal room of a brass group/);
+    await note.fill('Ask the neighbour about Thursdays');
+    await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+    await page.keyboard.press('Control+p');
+    await expect(page.getByRole('article')).toContainText('Ask the neighbour about Thursdays');
+    await page.getByRole('button', { name: 'Back to the build' }).click();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await choose(page, /^Name and note/);
+    await expect(note).toHaveValue(/Rehearsal room of a brass group/);
   });
 
   test('every figure of the strip shows its working with a source and its likely error', async ({ app }) => {

@@ -142,6 +142,47 @@ test.describe('Make up', () => {
     await expect(layer(page, 1)).toHaveAccessibleName(/Leftover boards/);
   });
 
+  test('a material of one’s own that nothing uses is removed; one in use is kept and its users named', async ({
+    app: { page },
+  }) => {
+    await enter(page);
+    await page.locator('.material button').first().click();
+    const dialog = page.getByRole('dialog');
+    const addOwn = async (name: string): Promise<void> => {
+      await dialog.getByRole('button', { name: 'Make my own from this' }).click();
+      await dialog.getByLabel('Name').fill(name);
+      await dialog.getByRole('button', { name: 'Add it' }).click();
+      await expect(dialog.getByRole('button', { name, exact: true })).toHaveAttribute('aria-pressed', 'true');
+    };
+    await addOwn('Left-over board');
+    await dialog.getByRole('button', { name: 'Remove it' }).click();
+    await expect(dialog.getByRole('button', { name: 'Left-over board' })).toHaveCount(0);
+    await dialog.getByRole('button', { name: /\(now\)$/ }).click();
+    await addOwn('Board in use');
+    await dialog.getByRole('button', { name: 'Use it' }).click();
+    await page.locator('.material button').first().click();
+    await dialog.getByRole('button', { name: 'Board in use (now)' }).click();
+    await dialog.getByRole('button', { name: 'Remove it' }).click();
+    await expect(dialog.getByRole('alert')).toContainText(/Board in use cannot be removed: it is used in Brick wall/);
+  });
+
+  test('a note on a make-up and the currency of all prices are kept', async ({ app: { page } }) => {
+    await enter(page);
+    const section = page.getByRole('region', { name: /^Section and layers/ });
+    const note = section.getByLabel(/^Note on/);
+    await note.fill('Boards by the lorry, not by hand');
+    await note.blur();
+    const currency = section.getByLabel('Currency of all prices');
+    await currency.fill('EUR');
+    await currency.press('Enter');
+    await expect(section.getByLabel('Material, your price')).toBeVisible();
+    await expect(section.getByText('EUR/m²').first()).toBeVisible();
+    await page.reload();
+    await page.getByRole('button', { name: /Make up/ }).click();
+    await expect(page.getByLabel(/^Note on/)).toHaveValue('Boards by the lorry, not by hand');
+    await expect(page.getByLabel('Currency of all prices')).toHaveValue('EUR');
+  });
+
   test('every figure shows its working', async ({ app: { page } }) => {
     await enter(page);
     await figure(page, 'Rw \\(C; Ctr\\) of A').click();
