@@ -4,6 +4,7 @@ import type { Working } from '../../src/engine/quantities/index.ts';
 import type { ShellResult } from '../../src/engine/shell/index.ts';
 import type { Prediction, Resolution } from '../../src/engine/transmission/index.ts';
 import type { Project } from '../../src/project/schema.ts';
+import { withTriedVent } from '../../src/project/triedVent.ts';
 import type { BreatheAnswer, SolvedBox } from '../../src/worker/breathe/breatheAnswer.ts';
 import { createWorkerClient, type WorkerClient } from '../../src/worker/client.ts';
 import type { Explained, Guides, SecondOpinion } from '../../src/worker/protocol.ts';
@@ -11,6 +12,9 @@ import { Lateness } from './lateness.svelte.ts';
 
 const startWorker = (): WorkerClient =>
   createWorkerClient(new Worker(new URL('../../src/worker/evaluation.worker.ts', import.meta.url), { type: 'module' }));
+
+/** Figures of Breathe: of the vent that is tried there. */
+const OF_AIR: ReadonlySet<Explained['kind']> = new Set(['air', 'vent', 'vent-band', 'vent-piece']);
 
 /** What the engine says of the project on screen; derived, never stored. The last good result stays while stale. */
 export class Results {
@@ -23,6 +27,8 @@ export class Results {
   answeredAt = $state.raw<Date | null>(null);
   /** why there is no fresh result; null while all is well */
   fault = $state<string | null>(null);
+  /** vent that Breathe shows as if it were built in; null where what is built in is shown */
+  tried = $state<string | null>(null);
   /** assemblies whose laboratory curves a view shows */
   watched = $state.raw<readonly string[]>([]);
   #project: Project | null = null;
@@ -69,6 +75,7 @@ export class Results {
     this.plan = null;
     this.fault = null;
     this.answeredAt = null;
+    this.tried = null;
   }
 
   /** Names the assemblies a view shows; their curves come with the next result. */
@@ -79,11 +86,14 @@ export class Results {
   }
 
   async explain(what: Explained): Promise<Working | null> {
-    return this.#project && this.#ask().ask('explain', { project: this.#project, what });
+    if (!this.#project) return null;
+    const project = OF_AIR.has(what.kind) ? withTriedVent(this.#project, this.tried) : this.#project;
+    return this.#ask().ask('explain', { project, what });
   }
 
   async breathe(resolution: Resolution): Promise<BreatheAnswer | null> {
-    return this.#project && this.#ask().ask('breathe', { project: this.#project, resolution });
+    if (!this.#project) return null;
+    return this.#ask().ask('breathe', { project: withTriedVent(this.#project, this.tried), resolution });
   }
 
   /** Takes fine box solutions in place of the coarse ones, and works everything out anew. */

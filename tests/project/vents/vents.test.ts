@@ -4,6 +4,8 @@ import { checkProject } from '../../../src/project/check.ts';
 import { commands, CommandRefusal } from '../../../src/project/commands/index.ts';
 import type { Project } from '../../../src/project/schema.ts';
 import { toBuild } from '../../../src/project/toEngine.ts';
+import { ventsInUse } from '../../../src/project/toVents.ts';
+import { withTriedVent } from '../../../src/project/triedVent.ts';
 import { ventedRoom } from './ventedRoom.ts';
 
 const read = (document: unknown): Project => {
@@ -154,6 +156,17 @@ describe('commands on vents', () => {
     expect(valid(both).surfaces[0]?.openings?.at(-1)).toMatchObject({ id: 'hatch', path: 'third' });
     expect(both.surfaces[0]?.openings?.at(-1)).not.toHaveProperty('measured');
     expect(both.vents?.at(-1)).toMatchObject({ id: 'third', opening: 'hatch' });
+  });
+
+  it('try a vent as if it were built in, without touching the document', () => {
+    const other = commands.addVent.apply(room, {
+      vent: { name: 'Plain pipe', opening: 'out', direction: 'extract', elements: [pipe] },
+    });
+    const tried = withTriedVent(other, 'extract');
+    expect(ventsInUse(other).map(({ id }) => id)).toEqual(['supply', 'plain-pipe']);
+    expect(ventsInUse(tried).map(({ id }) => id)).toEqual(['supply', 'extract']);
+    expect(valid(tried).vents).toEqual(other.vents);
+    for (const vent of ['plain-pipe', 'gone', null]) expect(withTriedVent(other, vent)).toBe(other);
   });
 
   it('take a vent along when its opening or wall goes', () => {
