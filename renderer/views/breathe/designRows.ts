@@ -53,16 +53,20 @@ const builtRows = (vent: DesignedVent, units: LengthUnits): readonly Row[] => {
   ];
 };
 
+/** So much more bass than an open hole is told with what to do about it, dB. */
+const BOOMING = -3;
+
 /** What lets most through: each way by itself, and the bands. */
-const limitRows = ({ limits }: DesignedVent): readonly Row[] => {
+const limitRows = ({ limits }: DesignedVent, counted: boolean): readonly Row[] => {
   const { bass } = limits;
+  const hint = bass.loss < BOOMING && !counted ? '; count from 50 Hz if that matters' : '';
   const against = bass.loss < 0 ? 'more' : 'less';
   return [
     ['Each way alone', limits.ways.map(({ kind, cost }) => `${WAYS[kind]} ${cost.toFixed(1)} dB`).join(', ')],
     ['Half of it passes', `at ${limits.bands.join(', ')} Hz`],
     [
       'Bass',
-      `worst at ${bass.band} Hz: ${Math.abs(bass.loss).toFixed(1)} dB ${against} than an open hole, with the fan off`,
+      `worst at ${bass.band} Hz: ${Math.abs(bass.loss).toFixed(1)} dB ${against} than an open hole, with the fan off${hint}`,
     ],
   ];
 };
@@ -89,7 +93,7 @@ export const designRows = (found: DesignFound, units: LengthUnits): readonly Row
     ['Air', `${showFlow(flow, units)} at ${showSpeed(vent.speed, units)}, takes ${vent.loss.toFixed(0)} Pa`],
     ['Costs the wall', `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
     ...oneBoxRows(found, units),
-    ...limitRows(vent),
+    ...limitRows(vent, found.bass),
     [
       'Once it is in',
       `Dn,e,w ${rating ?? '–'} dB, costs the wall ${cost.toFixed(1)} dB${count > 1 ? ' by itself' : ''}, fans running`,

@@ -41,9 +41,11 @@ export const proofWords = ({ enough, tried, terms, vent }: DesignFound): string 
       ? `, ${tried.whole} in all bands and the rest up to 400 Hz, where they already let too much through`
       : '';
   const solved = `${tried.coarse} of the ${tried.boxes} boxes for the two narrowest ducts that carry the air (${tried.airy} ways to build them) were solved by the wave equation at 20 mm${rest}; ${tried.fine} on the fine grid`;
+  const left = enough ? ' The others take more room.' : ' The others let too much through beside any box.';
+  const others = tried.coarse < tried.boxes ? left : '';
   return enough
-    ? `Nothing smaller in the list does it: ${solved}. Whatever leaks within ${terms.doubt} dB of enough was solved finely.`
-    : `Nothing in the list does it: ${solved}. The coarse grid is trusted to ${terms.doubt} dB.`;
+    ? `Nothing smaller in the list does it: ${solved}.${others} Whatever leaks within ${terms.doubt} dB of enough was solved finely.`
+    : `Nothing in the list does it: ${solved}.${others} The coarse grid is trusted to ${terms.doubt} dB.`;
 };
 
 /** What two people lift, kg. @source common practice: 25 kg each */
@@ -51,7 +53,7 @@ const LIFTED = 50;
 
 /** What the search takes for granted, and what it does not look at. */
 export const designLimits = ({ terms, bass, vent }: DesignFound, units: LengthUnits): string =>
-  `Fans off, a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)}. ${bass ? 'Counted from 50 Hz on, for music rich in bass' : 'Below 100 Hz nothing is counted'}; the noise of a fan is not in it. A second box stands outside and must shed the rain.${
+  `Fans off, a wall of ${showQuantity(terms.wallDepth * 1000, 'mm', units)}. ${bass ? 'Counted from 50 Hz on, for music rich in bass' : 'Below 100 Hz nothing is counted'}; the noise of a fan is not in it.${vent?.boxes === 2 ? ' The second box stands outside and must shed the rain.' : ''}${
     vent && vent.weight > LIFTED
       ? ' So heavy a box is built in place, on something that carries it: ask whoever answers for the structure.'
       : ''

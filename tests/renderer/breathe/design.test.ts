@@ -88,7 +88,9 @@ describe('a design in words', () => {
     expect(rows.get('Grille')).toBe('made wider, 240 mm');
     expect(rows.get('Costs the wall')).toBe('0.8 dB, its 2 vents together');
     expect(rows.get('Each way alone')).toBe('the boards 0.5 dB, the open way 0.3 dB');
-    expect(rows.get('Bass')).toBe('worst at 63 Hz: 7.2 dB more than an open hole, with the fan off');
+    expect(rows.get('Bass')).toBe(
+      'worst at 63 Hz: 7.2 dB more than an open hole, with the fan off; count from 50 Hz if that matters',
+    );
     expect(rows.get('Once it is in')).toBe('Dn,e,w 52 dB, costs the wall 0.4 dB by itself, fans running');
     expect(rows.has('Lined duct') || rows.has('With one box') || rows.has('Hole in the wall')).toBe(false);
     const narrow = new Map(designRows({ ...found, hole: { width: 0.14, height: 0.2 } }, 'metric'));
@@ -96,6 +98,7 @@ describe('a design in words', () => {
     const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28, linedDuct: 1 };
     const short = new Map(designRows({ ...found, enough: false, oneBox }, 'metric'));
     expect(short.get('With one box')).toBe('7.3 dB at best, 1600 mm × 700 mm × 280 mm inside, and a lined duct');
+    expect(new Map(designRows({ ...found, bass: true }, 'metric')).get('Bass')).toMatch(/with the fan off$/);
     const both = new Map(designRows({ ...found, vent: { ...vent, boxes: 2, linedDuct: 1 } }, 'metric'));
     expect(both.get('Two boxes, inside')).toMatch(/one in the room, one outside$/);
     expect(both.get('Built of')).toMatch(/^two boards .* about 45 kg each$/);
@@ -109,6 +112,8 @@ describe('a design in words', () => {
     expect(proofWords({ ...found, enough: false })).toMatch(/^Nothing in the list does it.* trusted to 1 dB/);
     expect(designLimits(found, 'metric')).toMatch(/300 mm.*Below 100 Hz nothing is counted/);
     expect(designLimits({ ...found, bass: true }, 'metric')).toMatch(/from 50 Hz on/);
+    expect(designLimits(found, 'metric')).not.toMatch(/rain/);
+    expect(designLimits({ ...found, vent: { ...vent, boxes: 2 } }, 'metric')).toMatch(/outside and must shed the rain/);
     expect(designLimits(found, 'metric')).not.toMatch(/built in place/);
     expect(designLimits({ ...found, vent: { ...vent, weight: 130 } }, 'metric')).toMatch(/built in place.* structure/);
     expect(progressWords({ home: 'a', opening, boxes: 12, of: 105 })).toBe('Looking: 12 boxes of at most 105 solved …');
