@@ -4,7 +4,7 @@ import { errorBands } from '../../../renderer/drawings/errorBands.ts';
 import { errorHistogram } from '../../../renderer/drawings/errorHistogram.ts';
 import { scatter } from '../../../renderer/drawings/scatter.ts';
 import type { Drawing } from '../../../renderer/drawings/shapes.ts';
-import { svgText } from '../../../renderer/drawings/svgText.ts';
+import { svgText } from '../../support/svgText.ts';
 import { bandErrors, COUNTED, statistics, type ErrorEntry } from './errorRecord.ts';
 
 const OCTAVES = [63, ...COUNTED, 8000];

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { errorBands } from '../../../renderer/drawings/errorBands.ts';
 import { errorClasses, errorHistogram } from '../../../renderer/drawings/errorHistogram.ts';
 import { scatter } from '../../../renderer/drawings/scatter.ts';
-import { svgText } from '../../../renderer/drawings/svgText.ts';
+import { svgText } from '../../support/svgText.ts';
 
 describe('predicted against measured', () => {
   const drawing = scatter(

@@ -1,4 +1,4 @@
-import { TONES, type Drawing, type Shape, type Tone } from './shapes.ts';
+import { TONES, type Drawing, type Shape, type Tone } from '../../renderer/drawings/shapes.ts';
 
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
