@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './support/app.ts';
 
@@ -29,6 +30,18 @@ test.describe('Which box would do?', () => {
     const promised = await page.getByRole('row', { name: /^Once it is in/ }).textContent();
     const [, rating, cost] = /Dn,e,w (\d+) dB, costs the wall ([\d.]+) dB/.exec(promised ?? '') ?? [];
     expect(Number(cost)).toBeGreaterThan(0);
+
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page })
+        .include('section[aria-labelledby="design-title"]')
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(
+        violations.map(({ id, nodes }) => [id, nodes.map((node) => node.target)]),
+        colorScheme,
+      ).toEqual([]);
+    }
 
     const parts = page.getByRole('button', { name: /^Part \d+ of/ });
     const before = await parts.count();

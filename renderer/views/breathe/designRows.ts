@@ -84,19 +84,22 @@ const oneBoxRows = ({ oneBox }: DesignFound, units: LengthUnits): readonly Row[]
 
 /** What was found, one line for each thing to build or to know. */
 export const designRows = (found: DesignFound, units: LengthUnits): readonly Row[] => {
-  const { vent, flow, count } = found;
+  const { vent, flow, count, bass } = found;
   if (!vent) return [];
   const { rating, cost } = vent.inPlace;
   return [
     ...builtRows(vent, units),
     ...holeRows(vent, found, units),
     ['Air', `${showFlow(flow, units)} at ${showSpeed(vent.speed, units)}, takes ${vent.loss.toFixed(0)} Pa`],
-    ['Costs the wall', `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}`],
+    [
+      'Costs the wall',
+      `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}${bass ? ', counted from 50 Hz' : ''}`,
+    ],
     ...oneBoxRows(found, units),
     ...limitRows(vent, found.bass),
     [
       'Once it is in',
-      `Dn,e,w ${rating ?? '–'} dB, costs the wall ${cost.toFixed(1)} dB${count > 1 ? ' by itself' : ''}, fans running`,
+      `Dn,e,w ${rating ?? '–'} dB, costs the wall ${cost.toFixed(1)} dB${count > 1 ? ' by itself' : ''}${bass ? ' from 100 Hz on' : ''}, fans running`,
     ],
   ];
 };

@@ -98,7 +98,10 @@ describe('a design in words', () => {
     const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28, linedDuct: 1 };
     const short = new Map(designRows({ ...found, enough: false, oneBox }, 'metric'));
     expect(short.get('With one box')).toBe('7.3 dB at best, 1600 mm × 700 mm × 280 mm inside, and a lined duct');
-    expect(new Map(designRows({ ...found, bass: true }, 'metric')).get('Bass')).toMatch(/with the fan off$/);
+    const low = new Map(designRows({ ...found, bass: true }, 'metric'));
+    expect(low.get('Bass')).toMatch(/with the fan off$/);
+    expect(low.get('Costs the wall')).toBe('0.8 dB, its 2 vents together, counted from 50 Hz');
+    expect(low.get('Once it is in')).toMatch(/by itself from 100 Hz on, fans running$/);
     const both = new Map(designRows({ ...found, vent: { ...vent, boxes: 2, linedDuct: 1 } }, 'metric'));
     expect(both.get('Two boxes, inside')).toMatch(/one in the room, one outside$/);
     expect(both.get('Built of')).toMatch(/^two boards .* about 45 kg each$/);
