@@ -165,7 +165,7 @@ describe('five questions', () => {
     });
     const onclose = vi.fn();
     render(NewBuildDialog, { onclose });
-    const length = screen.getByLabelText('Length');
+    const length = screen.getByLabelText('Length, east to west');
     await fireEvent.input(length, { target: { value: '6 m' } });
     await fireEvent.blur(length);
     await fireEvent.change(screen.getByLabelText('Existing shell'), { target: { value: 'cellar' } });
