@@ -56,6 +56,9 @@ const builtRows = (vent: DesignedVent, units: LengthUnits): readonly Row[] => {
 /** So much more bass than an open hole is told with what to do about it, dB. */
 const BOOMING = -3;
 
+/** So much of the air that is needed counts as enough, and the other way round. */
+const ENOUGH_AIR = 0.9;
+
 /** What lets most through: each way by itself, and the bands. */
 const limitRows = ({ limits }: DesignedVent, counted: boolean): readonly Row[] => {
   const { bass } = limits;
@@ -82,6 +85,14 @@ const oneBoxRows = ({ oneBox }: DesignFound, units: LengthUnits): readonly Row[]
   ];
 };
 
+/** Where the fans as they are move clearly less or more than the people need. */
+const fanRows = ({ inPlace }: DesignedVent, needed: number, units: LengthUnits): readonly Row[] => {
+  const { flow } = inPlace;
+  if (flow === 0 || (flow >= ENOUGH_AIR * needed && flow <= needed / ENOUGH_AIR)) return [];
+  const way = flow < needed ? 'too little: a stronger fan' : 'more than enough: slow it down';
+  return [['Fans as they are', `move ${showFlow(flow, units)} for ${showFlow(needed, units)} needed, ${way}`]];
+};
+
 /** What was found, one line for each thing to build or to know. */
 export const designRows = (found: DesignFound, units: LengthUnits): readonly Row[] => {
   const { vent, flow, count, bass } = found;
@@ -95,6 +106,7 @@ export const designRows = (found: DesignFound, units: LengthUnits): readonly Row
       'Costs the wall',
       `${vent.cost.toFixed(1)} dB${count > 1 ? `, its ${count} vents together` : ''}${bass ? ', counted from 50 Hz' : ''}`,
     ],
+    ...fanRows(vent, flow, units),
     ...oneBoxRows(found, units),
     ...limitRows(vent, found.bass),
     [

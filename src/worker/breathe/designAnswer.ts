@@ -41,7 +41,12 @@ export interface DesignedVent {
   /** dB with the fans standing: of all such vents of the wall together, by what was asked for */
   readonly cost: number;
   /** what the station says of it once it is put in: of this vent alone, from 100 Hz on, with the fans running */
-  readonly inPlace: { readonly cost: number; readonly rating: number | null };
+  readonly inPlace: {
+    readonly cost: number;
+    readonly rating: number | null;
+    /** m³/s that the fans move through it as they are; 0 where nothing is known of the room */
+    readonly flow: number;
+  };
   readonly limits: DesignLimits;
   /** in the document's own form */
   readonly entry: VentDesignEntry;

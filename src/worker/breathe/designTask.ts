@@ -35,7 +35,11 @@ const toDesigned = (found: FoundVent): DesignedVent => {
     loss,
     speed,
     cost,
-    inPlace: { cost: found.inPlace.cost?.lostOverall ?? 0, rating: found.inPlace.sound.ratings.Rw },
+    inPlace: {
+      cost: found.inPlace.cost?.lostOverall ?? 0,
+      rating: found.inPlace.sound.ratings.Rw,
+      flow: found.inPlace.flow,
+    },
     limits: found.limits,
     entry: found.entry,
   };

@@ -45,7 +45,7 @@ const vent: DesignedVent = {
   loss: 12.4,
   speed: 2.04,
   cost: 0.83,
-  inPlace: { cost: 0.41, rating: 52 },
+  inPlace: { cost: 0.41, rating: 52, flow: 0.037 },
   limits: {
     ways: [
       { kind: 'casing', cost: 0.5 },
@@ -93,6 +93,13 @@ describe('a design in words', () => {
     );
     expect(rows.get('Once it is in')).toBe('Dn,e,w 52 dB, costs the wall 0.4 dB by itself, fans running');
     expect(rows.has('Lined duct') || rows.has('With one box') || rows.has('Hole in the wall')).toBe(false);
+    const moved = (flow: number) =>
+      new Map(designRows({ ...found, vent: { ...vent, inPlace: { ...vent.inPlace, flow } } }, 'metric')).get(
+        'Fans as they are',
+      );
+    expect([moved(0.037), moved(0)]).toEqual([undefined, undefined]);
+    expect(moved(0.06)).toBe('move 60 L/s for 36 L/s needed, more than enough: slow it down');
+    expect(moved(0.02)).toBe('move 20 L/s for 36 L/s needed, too little: a stronger fan');
     const narrow = new Map(designRows({ ...found, hole: { width: 0.14, height: 0.2 } }, 'metric'));
     expect(narrow.get('Hole in the wall')).toBe('at least 150 mm; it is drawn 140 mm × 200 mm');
     const oneBox = { cost: 7.25, length: 1.6, width: 0.7, height: 0.28, linedDuct: 1 };
