@@ -106,13 +106,28 @@ describe('thin lining (25 mm and one 12.5 mm board on a brick wall)', () => {
   it('is worse than the bare wall around it, as a comparison of the two predictions shows', () => {
     expect(note.severity).toBe('mistake');
     const bare = assembly(board(0.1025, brick));
-    const from = figure(note, 'worse than bare from');
+    const from = figure(note, 'worse than without it from');
     expect(R(lined, from)).toBeLessThan(R(bare, from));
     expect(from).toBeGreaterThanOrEqual(63);
-    expect(figure(note, 'worse than bare to')).toBeLessThanOrEqual(250);
+    expect(figure(note, 'worse than without it to')).toBeLessThanOrEqual(250);
   });
   it('a lining 100 mm off the wall raises no such note', () => {
     expect(codes(assembly(board(), gap(0.1, filled(0.1)), board(0.1025, brick)))).not.toContain('thin-lining');
+  });
+  it('on both faces each lining is told, with what the wall loses against the one without it', () => {
+    const both = assembly(board(), gap(0.013), board(0.1025, brick), gap(0.013), board());
+    const told = notes(both).filter(({ code }) => code === 'thin-lining');
+    expect(told.map(({ about }) => about.layers)).toEqual([
+      [0, 1],
+      [4, 3],
+    ]);
+    const one = assembly(board(0.1025, brick), gap(0.013), board());
+    const [first] = told;
+    if (!first) throw new Error('no note');
+    expect(first.severity).toBe('mistake');
+    const from = figure(first, 'worse than without it from');
+    expect(R(both, from)).toBeLessThan(R(one, from));
+    expect(first.sentence).toContain('worse than without it');
   });
 });
 
