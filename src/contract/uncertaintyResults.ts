@@ -33,7 +33,15 @@ const doubt = v.strictObject({
   R_dB: figures,
 });
 
-const drawn = { samples: v.number(), start: v.number(), ratings, R_dB: curve, doubts: v.array(doubt) };
+const drawn = {
+  samples: v.number(),
+  start: v.number(),
+  ratings,
+  R_dB: curve,
+  /** per band: null, or why the model is outside its range there and what measurements stand behind it */
+  beyond: v.array(v.nullable(v.string())),
+  doubts: v.array(doubt),
+};
 
 export const assemblyIntervals = v.optional(v.strictObject(drawn));
 

@@ -30,10 +30,18 @@ const toRatings = ({ figures }: SampledResult): AssemblyIntervals['ratings'] => 
   bass: toInterval(figures.bass),
 });
 
-/** A drawn result as the contract gives it. */
-export const toIntervals = (drawn: SampledResult, samples: number, start: number): AssemblyIntervals => ({
+/** How many builds were drawn, and from which start of chance. */
+type Drawing = Pick<SampledShell, 'samples' | 'start'>;
+
+/** A drawn result as the contract gives it. @param beyond of the prediction: per band why it is outside its range */
+export const toIntervals = (
+  drawn: SampledResult,
+  { samples, start }: Drawing,
+  beyond: readonly (string | null)[],
+): AssemblyIntervals => ({
   samples,
   start,
+  beyond: [...beyond],
   ratings: toRatings(drawn),
   R_dB: toCurve(drawn.R),
   doubts: drawn.doubts.map((doubt) => ({
@@ -47,10 +55,14 @@ export const toIntervals = (drawn: SampledResult, samples: number, start: number
 });
 
 /** A drawn room as the contract gives it, with the chance of the project's target. */
-export const toShellIntervals = (drawn: SampledShell, project: Project): ShellIntervals => {
+export const toShellIntervals = (
+  drawn: SampledShell,
+  beyond: readonly (string | null)[],
+  project: Project,
+): ShellIntervals => {
   const target = toTarget(project);
   return {
-    ...toIntervals(drawn.whole, drawn.samples, drawn.start),
+    ...toIntervals(drawn.whole, drawn, beyond),
     parts: Object.fromEntries(Object.entries(drawn.parts).map(([id, part]) => [id, { ratings: toRatings(part) }])),
     target: target && {
       rating: target.figure,

@@ -26,6 +26,19 @@ describe('the command line with --uncertainty', () => {
     expect(all.every(({ intervals }) => intervals?.start === 9)).toBe(true);
   });
 
+  it('says of each make-up, and of the whole, what stands behind the bands below 100 Hz', async () => {
+    const { out } = await cli('predict', file, '--uncertainty', '--samples', '100');
+    const made = Object.keys(document.assemblies);
+    expect(out.match(/^50 to 80 Hz: .*(at hand at 63 Hz|theory alone)/gm)).toHaveLength(made.length);
+    expect((await cli('shell', file, '--uncertainty', '--samples', '100')).out).toMatch(/^50 to 80 Hz: /m);
+    expect((await cli('predict', file)).out).toContain('Below 100 Hz next to nothing was measured');
+    const { assemblies } = (await json('predict', file, '--uncertainty', '--samples', '100')) as {
+      assemblies: Record<string, { intervals: { beyond: unknown[] } }>;
+    };
+    for (const { intervals } of Object.values(assemblies))
+      expect(intervals.beyond.slice(3, 6).every(Boolean)).toBe(true);
+  });
+
   it('draws the same from the same start', async () => {
     const ask = (start: string) => cli('shell', file, '--uncertainty', '--samples', '200', '--seed', start);
     expect((await ask('4')).out).toBe((await ask('4')).out);

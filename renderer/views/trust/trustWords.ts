@@ -1,3 +1,4 @@
+import type { BandError } from '../../drawings/errorBands.ts';
 import { bandErrors, classRows, comparisons, constructions, ENOUGH, features, type ClassRow } from './evidence.ts';
 
 const MINUS = '\u2212';
@@ -53,6 +54,15 @@ export const bassEvidence = (): string => {
     `For walls of two leaves that is ${low.length - single} figures: next to no evidence. Laboratories themselves differ there by 4 to 7 dB ` +
     '(ISO 12999-1). The room’s own resonances come on top. Take a bass figure as good to about 6 dB.'
   );
+};
+
+/** What of a class was measured below 100 Hz, or that nothing was. @param byBand its errors octave by octave */
+export const lowWords = (byBand: readonly BandError[]): string => {
+  const low = byBand.find(({ band }) => band === 63);
+  if (!low || low.count === 0)
+    return 'Nothing of this was measured below 100 Hz: at 50, 63 and 80 Hz the figures are theory alone.';
+  const spread = low.count > 1 ? `, spread ${low.deviation.toFixed(1)} dB` : '';
+  return `Below 100 Hz ${low.count === 1 ? 'one figure' : `${low.count} figures`}, at 63 Hz: mean error ${signed(low.bias)} dB${spread}. That is little.`;
 };
 
 /** Ways of building with little or no evidence. */

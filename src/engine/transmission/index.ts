@@ -6,6 +6,7 @@ export { createPredictor, predictAssembly } from './predictAssembly.ts';
 export { laboratorySize } from './laboratory.ts';
 export { planeWaveTransmission, transmissionCoefficients } from './diffuseField.ts';
 export { laboratorySpread } from './spread.ts';
+export { lowEvidence } from './lowEvidence.ts';
 export { massLaw } from './massLaw.ts';
 export { reductionCap } from './cap.ts';
 export { CONSTRUCTION_CLASSES, constructionClass } from './constructionClass.ts';

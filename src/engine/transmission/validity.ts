@@ -1,8 +1,10 @@
 import type { Structure } from '../assembly/index.ts';
 import { connectionOf } from './connection.ts';
+import { constructionClass } from './constructionClass.ts';
+import { lowEvidence } from './lowEvidence.ts';
 
 const LOWEST = 'Rooms and parts are smaller than half a wave here; laboratories do not measure below 50 Hz.';
-const LOW = 'Rooms and parts are not much larger than half a wave here; laboratories differ by 4 to 7 dB.';
+const LOW = 'Waves are as long as a room here; laboratories differ by 4 to 7 dB.';
 const HIGH = 'Measured constructions of this kind end at 5 kHz; seams and small gaps decide here.';
 
 const constructionReason = (structure: Structure): string | null => {
@@ -30,13 +32,14 @@ const constructionReason = (structure: Structure): string | null => {
  * @param structure leaves and cavities
  * @param bands nominal centres, Hz
  * @returns a sentence or null per band
- * @source ISO 12999-1:2014 (spread of laboratories, from memory); engineering judgement
+ * @source ISO 12999-1:2014 (spread of laboratories, from memory); tests/reference/tl (what was measured); engineering judgement
  */
 export const validityOf = (structure: Structure, bands: readonly number[]): (string | null)[] => {
   const reason = constructionReason(structure);
+  const low = `${LOW} ${lowEvidence(constructionClass(structure))}`;
   return bands.map((band) => {
     if (band < 45) return LOWEST;
-    if (band < 75) return LOW;
+    if (band < 90) return low;
     return band > 5500 ? HIGH : reason;
   });
 };

@@ -1,5 +1,6 @@
 import type { AssemblyIntervals, ShellIntervals } from '../../contract/uncertaintyResults.ts';
 import type { Result } from '../../contract/methods.ts';
+import { lowBands } from './lowBands.ts';
 import { showFigure, showTable } from './table.ts';
 
 /** Sources of doubt that are printed. */
@@ -46,6 +47,7 @@ const showIntervals = (drawn: AssemblyIntervals | ShellIntervals, width: number)
       ],
       width,
     ),
+    ...lowBands(drawn.beyond).flatMap((line) => ['', line]),
     ...(target
       ? ['', `Chance that the room meets ${target.rating} ${target.value_dB} dB: ${showFigure(100 * target.chance)} %.`]
       : []),

@@ -1,5 +1,6 @@
 import type { Result } from '../../contract/methods.ts';
 import type { Project } from '../../project/schema.ts';
+import { LOW_NOTE } from './lowBands.ts';
 import { ratingCells, ratingLabels } from './ratingRows.ts';
 import { showFigure, showTable } from './table.ts';
 
@@ -42,5 +43,7 @@ export const showPredict = ({ assemblies }: Result<'predict'>, width: number, pr
     ...entries.map(([id]) => `${id}: ${project.assemblies[id]?.name ?? id}`),
     '',
     showTable([labels, ...columns], width),
+    '',
+    LOW_NOTE,
   ].join('\n');
 };

@@ -1,4 +1,5 @@
 import type { Result } from '../../contract/methods.ts';
+import { LOW_NOTE } from './lowBands.ts';
 import { ratingCells, ratingLabels } from './ratingRows.ts';
 import { showFigure, showTable } from './table.ts';
 
@@ -43,5 +44,7 @@ export const showShell = (shell: Result<'shell'>, width: number, names: Readonly
       ],
       width,
     ),
+    '',
+    LOW_NOTE,
   ].join('\n');
 };

@@ -57,11 +57,12 @@ export const acousticHandlers = (evaluator: Evaluator): Pick<Handlers, 'predict'
     const project = checkedProject(document);
     const predicted = Object.entries(project.assemblies).map(([id, entry]) => {
       const assembly = toAssembly(entry, project);
-      const predicted = toPredicted(evaluator.predict(assembly, 'full'));
+      const prediction = evaluator.predict(assembly, 'full');
+      const predicted = toPredicted(prediction);
       if (!uncertainty) return [id, predicted] as const;
       const options = { ...uncertainty, workmanship: toWorkmanship(project) };
       const drawn = complete(createSampler().assembly(assembly, options));
-      return [id, { ...predicted, intervals: toIntervals(drawn, uncertainty.samples, uncertainty.start) }] as const;
+      return [id, { ...predicted, intervals: toIntervals(drawn, uncertainty, prediction.extrapolated) }] as const;
     });
     return { assemblies: Object.fromEntries(predicted) };
   },
@@ -72,10 +73,11 @@ export const acousticHandlers = (evaluator: Evaluator): Pick<Handlers, 'predict'
       throw new Refusal({ code: 'bad-document', sentence: empty.sentence, faults: [empty] });
     }
     const build = toBuild(project);
-    const shell = toShell(evaluator.shell(build, 'full'));
+    const evaluated = evaluator.shell(build, 'full');
+    const shell = toShell(evaluated);
     if (!uncertainty) return shell;
     const drawn = complete(createSampler().shell(build, { ...uncertainty, workmanship: toWorkmanship(project) }));
-    return { ...shell, intervals: toShellIntervals(drawn, project) };
+    return { ...shell, intervals: toShellIntervals(drawn, evaluated.extrapolated, project) };
   },
   rate: ({ csv }) => {
     const read = parseCurve(csv);

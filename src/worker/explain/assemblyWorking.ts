@@ -1,6 +1,6 @@
 import type { Evaluator } from '../../engine/evaluate.ts';
 import type { Working } from '../../engine/quantities/index.ts';
-import type { Prediction } from '../../engine/transmission/index.ts';
+import { lowEvidence, type Prediction } from '../../engine/transmission/index.ts';
 import type { Project } from '../../project/schema.ts';
 import type { Explained } from '../protocol.ts';
 import { builtLines } from './builtLines.ts';
@@ -24,7 +24,7 @@ const TITLES: Readonly<Record<Figure, string>> = {
 /** What every prediction of a make-up takes for granted. */
 export const taken = ({ constructionClass, resolution }: Prediction): readonly string[] => [
   'sealed all round and built as well as in a laboratory; on site expect some dB less',
-  'size as in a laboratory: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m',
+  'size as in a laboratory: 4 × 2.5 m, parts all of glass 1.48 × 1.23 m, a bare board as one sheet of 2.4 × 1.2 m',
   `construction taken as: ${constructionClass}`,
   ...(resolution === 'draft' ? ['coarse steps while something is being dragged'] : []),
 ];
@@ -59,7 +59,7 @@ const errorOf = (prediction: Prediction, which: Figure): string => {
     case 'STC':
       return likely(prediction.ratingSpread, kind);
     case 'bass':
-      return likely(at(63), `one band near 63 Hz of ${kind}`);
+      return `${likely(at(63), `one band near 63 Hz of ${kind}`)} ${lowEvidence(prediction.constructionClass)}`;
     case 'mass':
       return 'As exact as the densities: sheets of one kind differ by up to ±5 % (common practice). Weigh one.';
     case 'resonance':

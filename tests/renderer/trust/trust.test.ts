@@ -41,6 +41,16 @@ describe('how far to trust this', () => {
     expect(rareFeatures()).toContain('isolating clips: none');
     expect(lead()).toContain(`${record.constructions} measured constructions`);
   });
+  it('says of each class what was measured below 100 Hz, or that nothing was', async () => {
+    render(TrustDialog, { onclose: () => undefined });
+    const table = screen.getByRole('region', { name: 'Accuracy by class of construction', hidden: true });
+    for (const kind of ['masonry', 'floor: bars, filled']) {
+      await fireEvent.click(within(table).getByText(kind));
+      const count = comparisons.filter((it) => it.kind === kind && it.band === 63).length;
+      const said = screen.getByText(/below 100 Hz:|Below 100 Hz \d/).textContent;
+      expect(said).toContain(count === 0 ? 'theory alone' : `Below 100 Hz ${count} figures`);
+    }
+  });
   it('draws a class when it is pressed, and describes the drawing in words', async () => {
     render(TrustDialog, { onclose: () => undefined });
     const table = screen.getByRole('region', { name: 'Accuracy by class of construction', hidden: true });
