@@ -1,5 +1,7 @@
 import type { PathFlow } from '../../../src/engine/airflow/index.ts';
 import type { VentElement } from '../../../src/engine/openings/index.ts';
+import type { LengthUnits } from '../../store/preferences.svelte.ts';
+import { showSpeed } from '../../text/showFlow.ts';
 
 /** Speeds that stay quiet, m/s. @source common practice: 2.5 in ducts, 1.5 in a grille (about NC 20) */
 export const QUIET = { duct: 2.5, grille: 1.5 } as const;
@@ -15,8 +17,8 @@ export interface PieceRow {
   readonly loss: number;
   /** m/s */
   readonly speed: number | null;
-  /** why the air is too fast there; null where it is not */
-  readonly fast: string | null;
+  /** the speed that it would have to keep to so as to be quiet, m/s; null where it does */
+  readonly fast: number | null;
 }
 
 /** How fast the air may be in a kind of part and stay quiet, m/s; null where speed is not what makes it heard. */
@@ -30,8 +32,12 @@ export const pieceRows = (elements: readonly VentElement[], flow: PathFlow): rea
   flow.pieces.map(({ name, element, loss, speed }, piece) => {
     const most = element === null ? null : quietSpeed(elements[element]?.kind);
     const fast = speed !== null && most !== null && speed > most * 1.02;
-    return { name, piece, element, loss, speed, fast: fast ? `too fast: over ${most} m/s it is heard` : null };
+    return { name, piece, element, loss, speed, fast: fast ? most : null };
   });
+
+/** Why the air is too fast, in words; nothing where it is not. */
+export const tooFastWords = ({ fast }: PieceRow, units: LengthUnits): string =>
+  fast === null ? '' : `too fast: over ${showSpeed(fast, units)} it is heard`;
 
 /** Under each part of the drawing: how fast the air is in it. */
 export const speedLabels = (
