@@ -133,6 +133,74 @@ test.describe('Breathe', () => {
     await expect(page.getByRole('columnheader', { name: /between endless ducts/ })).toBeVisible();
   });
 
+  test('keeps the sound in the box drawn while a partition is dragged, and lets it follow', async ({
+    app: { page },
+  }) => {
+    test.setTimeout(60_000);
+    await enter(page);
+    await add(page, /in: fresh air/, 'One lined box');
+    await part(page, 2).focus();
+    await page.getByLabel('Sound inside').selectOption({ label: '500 Hz' });
+    await expect(page.getByText('Darker is louder')).toBeVisible();
+    const plan = page.getByRole('group', { name: /^Plan of/ });
+    const field = plan.locator('path[stroke-opacity="0.7"]');
+    const before = await field.getAttribute('d');
+    // every drawing of the plan from now on: whether the sound is in it, and which
+    await plan.evaluate((drawing) => {
+      const seen: (string | null)[] = [];
+      Object.assign(window, { seen });
+      new MutationObserver(() =>
+        seen.push(drawing.querySelector('path[stroke-opacity="0.7"]')?.getAttribute('d') ?? null),
+      ).observe(drawing, { subtree: true, childList: true, attributes: true });
+    });
+    const partition = page.getByRole('button', { name: /^Partition 1 of 2/ });
+    const box = await partition.boundingBox();
+    if (!box) throw new Error('the partition is not drawn');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 30, y, { steps: 10 });
+    await expect(field).not.toHaveAttribute('d', before ?? '');
+    const moved = await field.getAttribute('d');
+    await page.mouse.move(x + 60, y, { steps: 10 });
+    await expect(field).not.toHaveAttribute('d', moved ?? '');
+    const seen = await page.evaluate(() => (window as unknown as { seen: (string | null)[] }).seen);
+    expect(seen.length).toBeGreaterThan(4);
+    expect(seen.filter((drawn) => drawn === null)).toEqual([]);
+    await page.mouse.up();
+    await page.keyboard.press('Control+z');
+    await expect(partition).toHaveAttribute('aria-label', /400 mm from the left/);
+  });
+
+  test('shows a candidate as if it were built in, and a new opening with its vent is one step', async ({
+    app: { page },
+  }) => {
+    await enter(page);
+    await page.getByRole('tab', { name: 'Sound' }).click();
+    const choice = page.getByLabel('Vent', { exact: true });
+    await choice.selectOption({ label: 'Fresh air, long box' });
+    await expect(page.getByText(/is not built in: the figures here are as if it stood in place of/)).toBeVisible();
+    await page.getByRole('button', { name: /^Keeps in, Dn,e,w/ }).click();
+    await expect(page.getByRole('dialog')).toContainText('A = τ · S');
+    await page.keyboard.press('Escape');
+    await page.getByRole('tab', { name: 'Fan and speed' }).click();
+    await page
+      .getByRole('button', { name: /: takes/ })
+      .nth(1)
+      .click();
+    await expect(page.getByRole('dialog')).toContainText('Δp =');
+    await page.keyboard.press('Escape');
+
+    await page.getByRole('button', { name: '+ Vent' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Through').selectOption('new:north');
+    await dialog.getByRole('button', { name: 'Add the vent' }).click();
+    await dialog.waitFor({ state: 'hidden' });
+    await page.keyboard.press('Control+z');
+    await expect(page.getByText(/^through Vent/)).toBeHidden();
+    await expect(page.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+  });
+
   test('stops the fine solution on demand and goes on with it', async ({ app: { page } }) => {
     await enter(page);
     await add(page, /in: fresh air/, 'One lined box');

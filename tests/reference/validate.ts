@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { createPredictor } from '../../src/engine/transmission/index.ts';
 import { reportCoverage } from './intervals/reportCoverage.ts';
+import { reportBoxes } from './linedBox/validate.ts';
 import { accuracySource } from './tl/accuracySource.ts';
 import { writeAccuracySvg } from './tl/accuracySvg.ts';
 import { evidenceText } from './tl/evidence.ts';
@@ -85,7 +86,11 @@ if (svg >= 0) {
     throw new Error('--svg needs a folder to write the drawings into, as in: npm run validate -- --svg drawings');
   console.log(`\nwritten into ${folder}: ${writeAccuracySvg(record, folder).join(', ')}`);
 }
-const failed = [...failedGates(gatesOf(record)), ...reportCoverage(process.argv.includes('--record'))];
+const failed = [
+  ...failedGates(gatesOf(record)),
+  ...reportCoverage(process.argv.includes('--record')),
+  ...reportBoxes(false),
+];
 console.log(failed.length === 0 ? '\nvalidate: all gates hold' : `\nvalidate: ${failed.length} failed`);
 for (const it of failed) console.log(`  ${it}`);
 process.exitCode = failed.length === 0 ? 0 : 1;
