@@ -90,7 +90,7 @@ const leastLeaking = (
  * @param wish air, cost, wall
  * @param space what to choose among
  * @param ports solves boxes finely, and R of boards
- * @param onsolved told how many boxes have been solved by now, and of how many
+ * @param onsolved told how many boxes have been solved coarsely by now, and of at most how many
  * @returns the design, or the nearest to it
  * @throws RangeError for a flow or cost ≤ 0
  * @validity as ventTransmission
@@ -108,7 +108,7 @@ export const designVent = (
   const trials = carrying(space, wish.flow);
   const insides = new Set(trials.map(({ candidate }) => JSON.stringify(candidate.box))).size;
   const fines = new Map<string, BoxSound>();
-  const drafts = createDraftBoxes(wish.bass ? 50 : 100, () => onsolved(drafts.count() + fines.size, insides));
+  const drafts = createDraftBoxes(wish.bass ? 50 : 100, () => onsolved(drafts.count(), insides));
   const { refine, besideBox } = createRefiner(drafts, ports.reduction, weights);
   const boxSound = (box: VentBox): BoxSound => {
     const key = JSON.stringify(box);
@@ -116,7 +116,6 @@ export const designVent = (
     if (known) return known;
     const sound = ports.boxSound(box);
     fines.set(key, sound);
-    onsolved(drafts.count() + fines.size, insides);
     return sound;
   };
   const finely = ({ candidate, path, loss, speed }: Trial): VentDesign => {
