@@ -103,10 +103,13 @@ test.describe('Print', () => {
     await expect(table.getByRole('row', { name: /^Joint at sides and head/ })).toContainText('6.0');
     await expect(table.getByRole('row', { name: /^Joint at sides and head/ })).toContainText('Compression seal');
     await expect(table.getByRole('row', { name: /^Joint at the threshold/ })).toContainText(/Rw \d+/);
+    // and 1.8 m below
+    await expect(sheet.getByText('Seal to buy: 7.8 m')).toBeVisible();
   });
 
   test('has no pages for what a project does not have', async ({ app }) => {
-    const sheet = await print(app, checked(cellar));
+    const { air: _, ...bare } = checked(cellar);
+    const sheet = await print(app, bare);
     await expect(sheet.getByText('Fresh air and vents')).toHaveCount(0);
     await expect(sheet.getByText('Doors, windows and services: seals and what is let in')).toBeVisible();
     await expect(sheet.getByRole('term').filter({ hasText: /^Fresh air$/ })).toHaveCount(1);
