@@ -39,13 +39,13 @@ const POOR = { bias: 3, deviation: 4 };
 /** How the second method did on measured parts of a class, in words; its lack said plainly. */
 export const secondEvidence = (kind: string): string => {
   const own = second.filter(({ of }) => of === kind);
-  if (own.length === 0) return `No measured part of this kind (${kind}) was at hand to compare the second method with.`;
+  if (own.length === 0) return `No measured part of this kind (${kind}) was at hand for it.`;
   const told = own.map(
     ({ figures, count, bias, deviation }) =>
-      `${count} ${figures}, on average ${signed(bias)} dB${count > 1 ? `, spread ${deviation.toFixed(1)} dB` : ''}`,
+      `${count} ${count === 1 ? figures.replace(/s$/, '') : figures} ${signed(bias)}${count > 1 ? ` ± ${deviation.toFixed(1)}` : ''} dB`,
   );
   const poor = own.some(({ bias, deviation }) => Math.abs(bias) > POOR.bias || deviation > POOR.deviation);
-  return `On measured parts of this kind (${kind}) the second method was off by: ${told.join('; ')}.${poor ? ' It is poor there: where the two differ, trust the first.' : ''}`;
+  return `Off on measured parts of this kind (${kind}) by: ${told.join('; ')}.${poor ? ' It is poor there: trust the first.' : ''}`;
 };
 
 /**
@@ -61,7 +61,7 @@ export const secondWords = ({ method, contradictions }: SecondOpinion, kind: str
     warning:
       telling.length === 0
         ? null
-        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). The second was fitted to no measurement and scatters more; still, where it is that far off the physics is in doubt.`,
+        : `Two methods differ by more than 5 dB at ${listed(telling)} dB (second less first). The second was fitted to nothing and scatters more; still, the physics is in doubt there.`,
     note:
       telling.length === 0
         ? `Both methods agree within 5 dB from 100 Hz to 3.15 kHz wherever the second one holds. ${from}${aside}`

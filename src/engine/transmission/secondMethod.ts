@@ -77,8 +77,8 @@ export const secondMethod = (assembly: Assembly, size = laboratorySize(assembly)
   const resonance = massAirMassResonance(first.mass, second.mass, cavityDepth(gap.layers));
   const wall = { first, gap, second, size, resonance };
   return {
-    name: 'straight crossing, the cavity’s reverberation and energy flow through the frame',
-    source: 'Sharp (1978); ISO 12354-1:2017, annex B; Craik and Smith (2000)',
+    name: 'closed form across, energy flow along the frame',
+    source: 'Sharp (1978); ISO 12354-1, annex B; Craik and Smith (2000)',
     bands: THIRD_OCTAVES,
     R: THIRD_OCTAVES.map((band) =>
       capped(doubleLeafReduction(wall, band), cap(band) + frameTransmission(structure, size, band)),

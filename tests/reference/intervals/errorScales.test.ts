@@ -52,6 +52,11 @@ describe('the error of the method learned from figures', () => {
     expect(scale('bad').rating).toBeGreaterThan(9);
   });
 
+  test('is never less than what tests of one part differ by', () => {
+    const scale = errorScaleOf([...ratings('good', even(80, 0)), ...ratings('other', even(80, 0))]);
+    expect(scale('good').rating).toBeCloseTo(0.4, 9);
+  });
+
   test('of a class with few figures leans on the others', () => {
     const few = ratings('few', [1, 1, 1]);
     const scale = errorScaleOf([...good, ...bad, ...few]);

@@ -35,6 +35,12 @@ export const independentFigures = (bands: readonly number[]): number => {
   return bands.length ** 2 / squares.reduce((sum, square) => sum + square, 0);
 };
 
+/**
+ * Less than this no error of the method can be told from that of a test, dB: what one laboratory's tests of one part differ by.
+ * @source ISO 12999-1:2020, table 3, repeatability of Rw (from memory)
+ */
+const LEAST = 0.4;
+
 type Scored = readonly (readonly [figure: ScoredFigure, worth: number])[];
 
 /** Each figure with what it is worth: a rating one, a band its share of its curve. */
@@ -70,7 +76,7 @@ const scaleOf = (kind: string, figures: Scored): number => {
   const worth = sum(own.map(([, each]) => each));
   // Kish: as many even figures as would tell as much
   const size = (worth + OTHERS) ** 2 / (worth + OTHERS ** 2 / sum(others.map(([, each]) => each)));
-  return Math.sqrt(Math.max(0, weightedQuantile(mixed, HELD, size)));
+  return Math.sqrt(Math.max(LEAST ** 2, weightedQuantile(mixed, HELD, size)));
 };
 
 /** A learner of the scales from some figures; a class of which none is among them gets the scale of all. */

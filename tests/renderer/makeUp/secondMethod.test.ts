@@ -27,7 +27,9 @@ describe('two methods in words', () => {
     expect(note).toContain('Not counted, since it does not hold there: 100 Hz +7 dB');
   });
   it('say how the second did on measured parts of the kind, and where it is poor or was never compared', () => {
-    expect(secondEvidence('stud wall: steel, filled')).toMatch(/25 ratings, on average \+?\u2212?[\d.]+ dB, spread/);
+    expect(secondEvidence('stud wall: steel, filled')).toMatch(
+      /25 ratings [+\u2212][\d.]+ ± [\d.]+ dB; 18 octave bands/,
+    );
     expect(secondEvidence('separate leaves, filled')).toContain('It is poor there');
     expect(secondEvidence('stud wall: steel, filled')).not.toContain('poor');
     expect(secondEvidence('no such kind')).toContain('No measured part of this kind');
