@@ -42,8 +42,15 @@ export interface BoxSheet {
   readonly ducts: readonly [DuctHole, DuctHole];
 }
 
-/** Room for figures and words round the plan, px. */
-const ROOM = { left: 92, right: 92, above: 54, below: 54 };
+/** Room for figures round the plan, and for the words of a duct above or below it, px. */
+const BESIDE = 92;
+const FIGURES = 54;
+const WORDS = 24;
+
+const roomFor = ({ ports }: VentBox): { readonly above: number; readonly below: number } => {
+  const at = (side: VentPort['side']): number => FIGURES + (ports.some((port) => port.side === side) ? WORDS : 0);
+  return { above: at('N'), below: at('S') };
+};
 
 const ductHole = (box: VentBox, which: 0 | 1, view: PlanView, casing: number): DuctHole => {
   const { side, section } = box.ports[which];
@@ -51,6 +58,7 @@ const ductHole = (box: VentBox, which: 0 | 1, view: PlanView, casing: number): D
   const middle = view.point(place.x, place.y);
   const size = acrossOf(section) * view.scale;
   const half = size / 2;
+  const down = section.shape === 'round' ? size : section.height * view.scale;
   const upright = { y: middle.y - half, width: casing, height: size };
   const lying = { x: middle.x - half, width: size, height: casing };
   const holes: Readonly<Record<VentPort['side'], Box>> = {
@@ -58,7 +66,7 @@ const ductHole = (box: VentBox, which: 0 | 1, view: PlanView, casing: number): D
     E: { x: view.box.x + view.box.width, ...upright },
     S: { y: view.box.y + view.box.height, ...lying },
     N: { y: view.box.y - casing, ...lying },
-    face: { x: middle.x - half, y: middle.y - half, width: size, height: size },
+    face: { x: middle.x - half, y: middle.y - down / 2, width: size, height: down },
   };
   return { which, side, section, box: holes[side], middle };
 };
@@ -104,16 +112,17 @@ export const boxSheet = (
   casing: number,
   most: { readonly width: number; readonly height: number },
 ): BoxSheet => {
+  const { above, below } = roomFor(box);
   const scale = Math.min(
-    (most.width - ROOM.left - ROOM.right) / (box.length + 2 * casing),
-    (most.height - ROOM.above - ROOM.below) / (box.width + 2 * casing),
+    (most.width - 2 * BESIDE) / (box.length + 2 * casing),
+    (most.height - above - below) / (box.width + 2 * casing),
   );
   const thick = casing * scale;
-  const height = (box.width + 2 * casing) * scale + ROOM.above + ROOM.below;
+  const height = (box.width + 2 * casing) * scale + above + below;
   const space = {
-    x: ROOM.left,
-    y: ROOM.above + thick,
-    width: most.width - ROOM.left - ROOM.right,
+    x: BESIDE,
+    y: above + thick,
+    width: most.width - 2 * BESIDE,
     height: box.width * scale,
   };
   const view = planView(box, space, scale);
