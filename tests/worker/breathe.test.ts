@@ -55,6 +55,14 @@ describe('what Breathe is answered', () => {
         const { value, lines } = explained({ kind: 'vent-piece', vent: id, piece });
         expect(value).toBe(`${loss.toFixed(1)} Pa${speed === null ? '' : `, ${speed.toFixed(2)} m/s`}`);
         const sum = lines.find(({ equation }) => equation.startsWith('Δp = Σ'))?.numbers;
+        const coefficient = lines
+          .map(({ numbers }) => /ζ ([\d.]+)(?:;| ·).*?([\d.]+) Pa(?: at|$| =)/.exec(numbers))
+          .find(Boolean);
+        if (coefficient) {
+          const [, zeta, pressure] = coefficient.map(Number);
+          expect(Math.abs((zeta ?? NaN) * (pressure ?? NaN) - loss)).toBeLessThan(0.05 + 0.02 * loss);
+        }
+        if (element === null && loss > 0) expect(coefficient).toBeDefined();
         if (sum === undefined) return;
         const [terms = ''] = sum.split(' Pa = ');
         const done = terms.split(' + ').reduce((all, term) => {

@@ -19,7 +19,7 @@ export {
 export type { FanCurve } from './fanCurve.ts';
 export { fanPressure, requireFanCurve } from './fanCurve.ts';
 export type { AirBox, AirElement } from './airElement.ts';
-export { clearHeight } from './airElement.ts';
+export { clearHeight, endSections } from './airElement.ts';
 export { elementLoss, elementSpeed, velocityPressure } from './elementLoss.ts';
 export { soundResistance } from './soundResistance.ts';
 export type { AirPath, PieceLoss } from './pathLoss.ts';
