@@ -38,6 +38,27 @@ export interface PlaneLevel {
   readonly label: string;
 }
 
+/** A place of the chart, named. */
+export interface PlanePoint {
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+}
+
+/** A stretch of the horizontal axis, named. */
+export interface PlaneSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly label: string;
+}
+
+/** What an axis counts, and how finely it is told. */
+export interface PlaneAxis {
+  readonly label: string;
+  readonly unit: string;
+  readonly decimals: number;
+}
+
 const MARGIN = { left: 44, top: 10, bottom: 34 };
 
 const ticksOf = (scale: (value: number) => number, values: readonly number[]): readonly PlaneTick[] =>
