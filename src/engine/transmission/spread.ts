@@ -50,7 +50,7 @@ export const laboratorySpread = (band: number): number => {
  * @returns dB per band
  * @validity laboratory conditions; workmanship and flanking on site come on top
  * @source tests/reference/tl (measured record); ISO 12999-1:2014, table 2 (from memory)
- * @example spreadOf('masonry', [500])[0] // about 4.7
+ * @example spreadOf('masonry', [500])[0] // about 4.0
  */
 export const spreadOf = (kind: string, bands: readonly number[]): number[] => {
   const known = ACCURACY_RECORD[kind];
