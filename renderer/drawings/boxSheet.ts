@@ -2,7 +2,7 @@ import type { VentBox, VentPort } from '../../src/engine/openings/index.ts';
 import type { Section } from '../../src/engine/quantities/index.ts';
 import { partitionRect, planView, portPlace, type PlanView } from './boxPlan.ts';
 import type { Box } from './section.ts';
-import { acrossOf } from './ventPath.ts';
+import { acrossOf } from './ventMeasures.ts';
 
 /** Marks along one edge of the plan, each measured from the same end. */
 export interface Ruler {

@@ -1,7 +1,7 @@
 import type { VentElement } from '../../src/engine/openings/index.ts';
 import type { Section } from '../../src/engine/quantities/index.ts';
 import { resizedBox } from './boxPlanMoves.ts';
-import { acrossOf } from './ventPath.ts';
+import { acrossOf } from './ventMeasures.ts';
 
 /** What of a part is pulled: how long it is, or how wide seen from above. */
 export type VentPull = 'length' | 'across';

@@ -1,5 +1,6 @@
 import type { VentElement } from '../../../src/engine/openings/index.ts';
-import { acrossOf, dropPlace, lengthOf, type VentDrawing } from '../../drawings/ventPath.ts';
+import { acrossOf, lengthOf } from '../../drawings/ventMeasures.ts';
+import { dropPlace, type VentDrawing } from '../../drawings/ventPath.ts';
 import { pulledElement, type VentPull } from '../../drawings/ventPathMoves.ts';
 import type { VentEditing } from './ventEditing.ts';
 

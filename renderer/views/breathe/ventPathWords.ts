@@ -1,5 +1,5 @@
 import type { VentElement } from '../../../src/engine/openings/index.ts';
-import { acrossOf, lengthOf } from '../../drawings/ventPath.ts';
+import { acrossOf, lengthOf } from '../../drawings/ventMeasures.ts';
 import type { SaySize } from './boxPlanWords.ts';
 import { kindWord } from './elementWords.ts';
 
