@@ -35,7 +35,9 @@ export const freshAirWords = (air: AirResult, units: LengthUnits): string => {
     case 'short':
       return `${wanted}; ${have} come in. Enough to stay, not enough to play for long.`;
     case 'enough':
-      return `${wanted}; ${have} come in. Enough.`;
+      return air.notes.some(({ code }) => code === 'carbon-dioxide')
+        ? `${wanted}; ${have} come in. Enough to plan with, not enough to hold the CO2 aimed at.`
+        : `${wanted}; ${have} come in. Enough.`;
   }
 };
 

@@ -71,9 +71,11 @@ describe('the answer to how much fresh air', () => {
     expect(airVerdict(evaluateAir(plan, paths(false)))).toBe('unsafe');
     const some = evaluateAir(plan, paths(true));
     expect(some.point.outdoorAir).toBeGreaterThan(0.01);
-    expect(freshAirWords({ ...some, point: { ...some.point, outdoorAir: 0.05 } }, 'metric')).toMatch(
-      /50 L\/s come in. Enough\.$/,
-    );
+    const plenty = { ...some, point: { ...some.point, outdoorAir: 0.05 } };
+    const held = plenty.notes.filter(({ code }) => code !== 'carbon-dioxide');
+    expect(freshAirWords({ ...plenty, notes: held }, 'metric')).toMatch(/50 L\/s come in. Enough\.$/);
+    const stuffy = evaluateAir({ ...plan, target: 500 }, paths(true)).notes;
+    expect(freshAirWords({ ...plenty, notes: stuffy }, 'metric')).toMatch(/not enough to hold the CO2 aimed at\.$/);
     expect(airVerdict({ ...some, people: 0 })).toBe('nobody');
   });
   it('counts in cubic feet for those who build in feet', () => {
