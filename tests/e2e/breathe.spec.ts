@@ -124,7 +124,7 @@ test.describe('Breathe', () => {
     await expect(partition).toHaveAttribute('aria-label', /400 mm from the left/);
 
     await page.getByLabel('Sound inside').selectOption({ label: '500 Hz' });
-    await expect(page.getByText('Darker is louder')).toBeVisible();
+    await expect(page.getByText('The more ink, the louder')).toBeVisible();
     await expect(page.getByRole('status').filter({ hasText: 'Solved on the fine grid' })).toBeVisible({
       timeout: 40_000,
     });
@@ -141,7 +141,7 @@ test.describe('Breathe', () => {
     await add(page, /in: fresh air/, 'One lined box');
     await part(page, 2).focus();
     await page.getByLabel('Sound inside').selectOption({ label: '500 Hz' });
-    await expect(page.getByText('Darker is louder')).toBeVisible();
+    await expect(page.getByText('The more ink, the louder')).toBeVisible();
     const plan = page.getByRole('group', { name: /^Plan of/ });
     const field = plan.locator('path[stroke-opacity="0.7"]');
     const before = await field.getAttribute('d');
