@@ -27,7 +27,9 @@ test.describe('Breathe', () => {
     app: { page },
   }) => {
     await enter(page);
-    await expect(page.getByText(/9 people need 72 L\/s of fresh air; \d+ L\/s come in\. Enough to plan with/)).toBeVisible();
+    await expect(
+      page.getByText(/9 people need 72 L\/s of fresh air; \d+ L\/s come in\. Enough to plan with/),
+    ).toBeVisible();
     await page.getByRole('button', { name: /^Fan off: 1500 ppm after/ }).click();
     const working = page.getByRole('dialog');
     await expect(working).toContainText('Persily');
