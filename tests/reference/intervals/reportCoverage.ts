@@ -1,6 +1,8 @@
 import { writeFileSync } from 'node:fs';
+import { MODEL_ERROR_RECORD } from '../../../src/engine/uncertainty/index.ts';
 import { coverage } from './coverage.ts';
-import { coverageLines, coverageRows, failedCoverage } from './coverageTable.ts';
+import { coverageFaults } from './coverageFaults.ts';
+import { coverageLines, coverageRows } from './coverageTable.ts';
 import { recordSource } from './recordSource.ts';
 
 /**
@@ -9,12 +11,11 @@ import { recordSource } from './recordSource.ts';
  */
 export const reportCoverage = (record: boolean): readonly string[] => {
   const judged = coverage();
-  const rows = coverageRows(judged.covered);
-  console.log(`\n${coverageLines(rows).join('\n')}`);
+  console.log(`\n${coverageLines(coverageRows(judged.covered)).join('\n')}`);
   if (record) {
     const file = new URL('../../../src/engine/uncertainty/modelErrorRecord.ts', import.meta.url);
     writeFileSync(file, recordSource(judged.record));
     console.log('\nwritten: src/engine/uncertainty/modelErrorRecord.ts');
   }
-  return failedCoverage(rows);
+  return coverageFaults(judged, record ? null : MODEL_ERROR_RECORD);
 };
