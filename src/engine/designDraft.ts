@@ -1,6 +1,6 @@
 import { BOX_BANDS, COARSE_PLAN, solveBox, ventBoxGeometry, waveBoxSound } from './openings/index.ts';
 import type { BoxBand, BoxSound, VentBox } from './openings/index.ts';
-import { complex } from './quantities/index.ts';
+import { complex, createMemory } from './quantities/index.ts';
 
 /** Boxes solved on the coarse grid for the search, first up to 400 Hz, where most of what passes a box does. */
 export interface DraftBoxes {
@@ -37,30 +37,27 @@ export const createDraftBoxes = (lowest: number, onsolved: () => void): DraftBox
   const soundOf = (box: VentBox, bands: readonly BoxBand[]): BoxSound =>
     waveBoxSound(box, () => ({ bands, unknowns: 0, imbalance: null }));
 
-  const begun = new Map<string, { readonly bands: readonly BoxBand[]; readonly sound: BoxSound }>();
-  const whole = new Map<string, BoxSound>();
+  const begun = createMemory<{ readonly bands: readonly BoxBand[]; readonly sound: BoxSound }>(Infinity);
+  const whole = createMemory<BoxSound>(Infinity);
   const low = (box: VentBox, key: string): { readonly bands: readonly BoxBand[]; readonly sound: BoxSound } => {
-    const known = begun.get(key);
+    const known = begun.find(key);
     if (known) return known;
     const bands = solve(box, bandsOf(first, FIRST_STAGE));
     const solved = { bands, sound: soundOf(box, bands) };
-    begun.set(key, solved);
+    begun.keep(key, solved);
     onsolved();
     return solved;
   };
   return {
     sound: (box, upTo) => {
       const key = JSON.stringify(box);
-      const known = whole.get(key);
-      if (known && upTo === 2) return known;
-      const { bands, sound } = low(box, key);
-      if (upTo === 1) return sound;
-      const all = soundOf(box, [...bands, ...solve(box, bandsOf(FIRST_STAGE + 1, LAST_BAND))]);
-      whole.set(key, all);
-      return all;
+      if (upTo === 1) return low(box, key).sound;
+      return whole.recall(key, () =>
+        soundOf(box, [...low(box, key).bands, ...solve(box, bandsOf(FIRST_STAGE + 1, LAST_BAND))]),
+      );
     },
-    count: () => begun.size,
-    whole: () => whole.size,
+    count: () => begun.count(),
+    whole: () => whole.count(),
   };
 };
 

@@ -5,7 +5,7 @@ import { BASS_RICH, LIVING, costOfLeak, leakOf, leakOfCost, type LeakyWall } fro
 import { COARSE_STEP, createRefiner, type Trial } from './designSearch.ts';
 import { ventTransmission } from './openings/index.ts';
 import type { BoxSound, VentBox, VentPath, VentPorts, VentSound } from './openings/index.ts';
-import { requirePositive, toRatio } from './quantities/index.ts';
+import { createMemory, requirePositive, toRatio } from './quantities/index.ts';
 
 /** What a vent is to do. */
 export interface DesignWish extends LeakyWall {
@@ -107,17 +107,10 @@ export const designVent = (
   const weights = wish.bass ? BASS_RICH : LIVING;
   const trials = carrying(space, wish.flow);
   const insides = new Set(trials.map(({ candidate }) => JSON.stringify(candidate.box))).size;
-  const fines = new Map<string, BoxSound>();
+  const fines = createMemory<BoxSound>(Infinity);
   const drafts = createDraftBoxes(wish.bass ? 50 : 100, () => onsolved(drafts.count(), insides));
   const { refine, besideBox } = createRefiner(drafts, ports.reduction, weights);
-  const boxSound = (box: VentBox): BoxSound => {
-    const key = JSON.stringify(box);
-    const known = fines.get(key);
-    if (known) return known;
-    const sound = ports.boxSound(box);
-    fines.set(key, sound);
-    return sound;
-  };
+  const boxSound = (box: VentBox): BoxSound => fines.recall(JSON.stringify(box), () => ports.boxSound(box));
   const finely = ({ candidate, path, loss, speed }: Trial): VentDesign => {
     const sound = ventTransmission(path, { ...ports, boxSound });
     const cost = costOfLeak(leakOf(sound.openArea, weights), wish, weights);
@@ -139,7 +132,7 @@ export const designVent = (
       boxes: insides,
       coarse: drafts.count(),
       whole: drafts.whole(),
-      fine: fines.size,
+      fine: fines.count(),
     },
   });
   const nearestAmong = (some: readonly Trial[]): VentDesign | null => {

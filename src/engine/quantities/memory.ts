@@ -4,11 +4,13 @@ export interface Memory<T> {
   keep(key: string, value: T): void;
   /** The result kept under the key, computed and kept where there is none. */
   recall(key: string, compute: () => T): T;
+  /** How many results are kept. */
+  count(): number;
 }
 
 /**
  * A memory that forgets the longest unused result first.
- * @param most results kept, ≥ 1
+ * @param most results kept, ≥ 1; Infinity where none may be forgotten
  * @returns memory, empty
  */
 export const createMemory = <T>(most: number): Memory<T> => {
@@ -34,5 +36,6 @@ export const createMemory = <T>(most: number): Memory<T> => {
       keep(key, value);
       return value;
     },
+    count: () => kept.size,
   };
 };

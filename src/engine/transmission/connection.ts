@@ -13,9 +13,10 @@ const term = (atOneKilohertz: number, exponent: number): ComplianceTerm => ({
 
 /** Screws and the boards they bite into. @source engineering judgement: fitted, tests/reference/tl */
 const STIFF = term(1.4e-8, 0);
-const BAR = term(3.3e-7, 0.8);
+const BAR_COMPLIANCE = 3.3e-7;
+const BAR = term(BAR_COMPLIANCE, 0.8);
 /** Rubber clips: three times a resilient bar. @source engineering judgement: clips gain 4 to 6 dB over bars in practice */
-const CLIP = term(3 * 3.3e-7, 0.8);
+const CLIP = term(3 * BAR_COMPLIANCE, 0.8);
 /** Plates, sole and head that both leaves share give less the lower the frequency is, as thin steel does. */
 const STAGGERED = term(2.3e-7, 0.5);
 const PERIMETER = term(9.5e-7, 1.5);

@@ -16,5 +16,12 @@ describe('a memory', () => {
     expect(memory.find('a')).toBe('A');
     memory.keep('c', 'C');
     expect([memory.find('a'), memory.find('b'), memory.find('c')]).toEqual(['A', undefined, 'C']);
+    expect(memory.count()).toBe(2);
+  });
+
+  it('forgets nothing where it may keep as many as come', () => {
+    const memory = createMemory<number>(Infinity);
+    for (let i = 1; i <= 50; i += 1) memory.keep(String(i), i);
+    expect([memory.count(), memory.find('1')]).toEqual([50, 1]);
   });
 });

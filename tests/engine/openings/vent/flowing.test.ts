@@ -8,13 +8,13 @@ import {
   ventTransmission,
   waveBoxSound,
 } from '../../../../src/engine/openings/index.ts';
-import type { VentBox, VentElement, VentPath, VentPorts } from '../../../../src/engine/openings/index.ts';
+import type { VentElement, VentPath, VentPorts } from '../../../../src/engine/openings/index.ts';
 import { seriesPole, wavePole, chained } from '../../../../src/engine/openings/fourPole.ts';
 import { AIR_IMPEDANCE, THIRD_OCTAVES, complex, sectionArea } from '../../../../src/engine/quantities/index.ts';
 import { DUCT_LENGTH, goldenBox } from '../../../reference/linedBox/goldenBox.ts';
 import { repeatable } from '../../../support/repeatable.ts';
+import { labyrinth, section } from './labyrinth.ts';
 
-const section = { shape: 'round', diameter: 0.125 } as const;
 const area = sectionArea(section);
 const duct: VentElement = {
   kind: 'duct',
@@ -28,21 +28,6 @@ const duct: VentElement = {
   wall: { assembly: null, surfaceMass: 5 },
 };
 const cowl: VentElement = { kind: 'cowl', name: 'Cowl', section, loss: 1 };
-const labyrinth: VentBox = {
-  length: 1.2,
-  width: 0.4,
-  height: 0.15,
-  partitions: [
-    { at: 0.291, thickness: 0.012, gap: 0.1, side: 'N' },
-    { at: 0.594, thickness: 0.012, gap: 0.1, side: 'S' },
-    { at: 0.897, thickness: 0.012, gap: 0.1, side: 'N' },
-  ],
-  lining: { thickness: 0.025, airflowResistivity: 10_000, faces: false },
-  ports: [
-    { side: 'W', at: 0.2, across: 0, section },
-    { side: 'E', at: 0.2, across: 0, section },
-  ],
-};
 const box: VentElement = {
   kind: 'box',
   name: 'Box',

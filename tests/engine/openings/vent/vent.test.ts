@@ -10,11 +10,11 @@ import {
   waveBoxSound,
   withVents,
 } from '../../../../src/engine/openings/index.ts';
-import type { VentBox, VentElement, VentPath, VentPorts } from '../../../../src/engine/openings/index.ts';
+import type { VentElement, VentPath, VentPorts } from '../../../../src/engine/openings/index.ts';
 import { THIRD_OCTAVES } from '../../../../src/engine/quantities/index.ts';
 import { NOISE_OCTAVES, noiseCriterion, noiseRating } from '../../../../src/engine/ratings/index.ts';
+import { labyrinth, section } from './labyrinth.ts';
 
-const section = { shape: 'round', diameter: 0.125 } as const;
 const duct = (length: number, lined: boolean, place: 'inside' | 'wall' = 'wall'): VentElement => ({
   kind: 'duct',
   name: 'Duct',
@@ -26,21 +26,6 @@ const duct = (length: number, lined: boolean, place: 'inside' | 'wall' = 'wall')
   place,
   wall: { assembly: null, surfaceMass: 5 },
 });
-const labyrinth: VentBox = {
-  length: 1.2,
-  width: 0.4,
-  height: 0.15,
-  partitions: [
-    { at: 0.291, thickness: 0.012, gap: 0.1, side: 'N' },
-    { at: 0.594, thickness: 0.012, gap: 0.1, side: 'S' },
-    { at: 0.897, thickness: 0.012, gap: 0.1, side: 'N' },
-  ],
-  lining: { thickness: 0.025, airflowResistivity: 10_000, faces: false },
-  ports: [
-    { side: 'W', at: 0.2, across: 0, section },
-    { side: 'E', at: 0.2, across: 0, section },
-  ],
-};
 const boxed = (mass: number): VentElement => ({
   kind: 'box',
   name: 'Box',
