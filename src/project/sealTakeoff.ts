@@ -1,4 +1,4 @@
-import { sealLengths } from '../engine/takeoff/index.ts';
+import { sealLengths } from '../engine/openings/index.ts';
 import { FITTING_DEFAULTS, type OpeningEntry, type SealsEntry } from './schema.ts';
 import { sealAsGap } from './sealLeaks.ts';
 

@@ -29,6 +29,7 @@ export type { FourPole } from './fourPole.ts';
 export { chained, ductPole, poleLoss, stubPole, wavePole } from './fourPole.ts';
 export { elbowLoss } from './ventElbow.ts';
 export type { Fittings, SealQuality, Seals, SecondLeaf, ServiceItem } from './doorFittings.ts';
+export { sealLengths } from './sealLengths.ts';
 export type { Leak } from './sealLeak.ts';
 export { JOINT_REDUCTION, sealLeaks } from './sealLeak.ts';
 export { serviceLeak } from './serviceLeak.ts';

@@ -1,4 +1,5 @@
 import { holeTransmissions } from './hole.ts';
+import { sealLengths } from './sealLengths.ts';
 import { slitTransmissions } from './slit.ts';
 import type { Fittings, SealQuality, Seals } from './doorFittings.ts';
 
@@ -48,13 +49,14 @@ const jointLeak = (name: string, quality: SealQuality, length: number, gap: numb
  * @param bands nominal third octaves, Hz
  * @source EN ISO 10140-1:2021 (form); Gomperts & Kihlman (1967) for open gaps
  */
-export const sealLeaks = (seals: Seals | null, width: number, height: number, bands: readonly number[]): Leak[] =>
-  seals === null
-    ? []
-    : [
-        jointLeak('Joint at sides and head', seals.perimeter, 2 * height + width, seals.perimeterGap, bands),
-        jointLeak('Joint at the threshold', seals.threshold, width, seals.thresholdGap, bands),
-      ];
+export const sealLeaks = (seals: Seals | null, width: number, height: number, bands: readonly number[]): Leak[] => {
+  if (seals === null) return [];
+  const lengths = sealLengths(width, height);
+  return [
+    jointLeak('Joint at sides and head', seals.perimeter, lengths.perimeter, seals.perimeterGap, bands),
+    jointLeak('Joint at the threshold', seals.threshold, lengths.threshold, seals.thresholdGap, bands),
+  ];
+};
 
 /** Leaks of keyhole and letter plate. */
 export const furnitureLeaks = ({ keyhole, letterPlate }: Fittings, bands: readonly number[]): Leak[] => [
