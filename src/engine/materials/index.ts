@@ -3,4 +3,12 @@ export type { EquivalentFluid } from './porous.ts';
 export { bendingStiffness, criticalFrequency, longitudinalSpeed, isMasonry, MASONRY_THICKNESS } from './plate.ts';
 export { mikiFluid, limpFluid } from './porous.ts';
 export { shearModulusAt } from './viscoelastic.ts';
-export { GASKET_LOSS, GYPSUM_LOSS_RISE, MASONRY_EDGE_LOSS, addedLoss, stiffnessInPlace } from './inPlace.ts';
+export {
+  ABSORBER_LOSS,
+  CRITICAL_SPREAD,
+  GASKET_LOSS,
+  GYPSUM_LOSS_RISE,
+  MASONRY_EDGE_LOSS,
+  addedLoss,
+  stiffnessInPlace,
+} from './inPlace.ts';

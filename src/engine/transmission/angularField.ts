@@ -1,17 +1,18 @@
 import { exactCentre } from '../quantities/index.ts';
 import type { AngleGrid } from './angleGrid.ts';
+import { evenedOut } from './evenedOut.ts';
 import { fieldWorkspace, fillRows, planeRow } from './fieldWorkspace.ts';
 import type { FieldWorkspace } from './fieldWorkspace.ts';
-import { leafResponse } from './links.ts';
+import { leafResponse, withFreeWaves } from './links.ts';
 import type { LeafResponse } from './links.ts';
 import { velocityResponse } from './rowAlgebra.ts';
 import type { Stack } from './stack.ts';
 
-/** Two leaves that something joins: τ∞ of the pair by itself, and how its leaves answer sound and force. */
+/** Two leaves that something joins: τ∞ of the pair by itself, and how its leaves answer sound and force at every link. */
 export interface AngularPair {
   readonly tau: Float64Array;
-  readonly one: LeafResponse;
-  readonly two: LeafResponse;
+  /** per link of the gap */
+  readonly ends: readonly (readonly [LeafResponse, LeafResponse])[];
 }
 
 /** What a stack does at one frequency whatever its size: τ∞ at every angle, of the whole and of each joined pair. */
@@ -47,10 +48,13 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
     if ((gap.links.length === 0 && !between) || !first || !second || !rowOne || !rowTwo) return null;
     const one = leafResponse(first, frequency, velocityResponse(grid, rowOne));
     const two = leafResponse(second, frequency, rowOne === rowTwo ? one.velocity : velocityResponse(grid, rowTwo));
-    if (last === 1) return { tau, one, two };
+    const ends = gap.links.map(
+      (link) => [withFreeWaves(link, one, frequency), withFreeWaves(link, two, frequency)] as const,
+    );
+    if (last === 1) return { tau, ends };
     const pair = new Float64Array(grid.count);
     planeRow(prepared, grid, frequency, i, i + 1, pair);
-    return { tau: pair, one, two };
+    return { tau: pair, ends };
   });
   const masonry = stack.leaves.map((_, i) => {
     if (last === 0 || !isMasonry(stack, i)) return null;
@@ -59,6 +63,38 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
     return alone;
   });
   return { frequency, tau, pairs, masonry };
+};
+
+/** The same lines with the boards of joined leaves unequal (evenedOut), as far as each leaf says. */
+const withUnequalBoards = (stack: Stack, lines: readonly AngularLine[]): readonly AngularLine[] => {
+  const frequencies = lines.map((line) => line.frequency);
+  const velocities = stack.gaps.map((gap, i) =>
+    gap.links.map((_, k) =>
+      ([0, 1] as const).map((side) =>
+        evenedOut(
+          lines.map((line) => line.pairs[i]?.ends[k]?.[side].velocity ?? 0),
+          frequencies,
+          stack.leaves[i + side]?.criticalSpread ?? 0,
+        ),
+      ),
+    ),
+  );
+  return lines.map((line, l) => ({
+    ...line,
+    pairs: line.pairs.map(
+      (pair, i) =>
+        pair && {
+          tau: pair.tau,
+          ends: pair.ends.map(([one, two], k) => {
+            const at = velocities[i]?.[k];
+            return [
+              { ...one, velocity: at?.[0]?.[l] ?? one.velocity },
+              { ...two, velocity: at?.[1]?.[l] ?? two.velocity },
+            ] as const;
+          }),
+        },
+    ),
+  }));
 };
 
 /**
@@ -73,12 +109,11 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
  */
 export const angularField = (stack: Stack, bands: readonly number[], lines: number, grid: AngleGrid): AngularField => {
   const prepared = fieldWorkspace(stack, grid.count);
-  return {
-    grid,
-    bands: bands.map((band) =>
-      Array.from({ length: lines }, (_, i) =>
-        angularLine(prepared, grid, exactCentre(band) * 10 ** (((i + 0.5) / lines - 0.5) / 10)),
-      ),
+  const all = bands.flatMap((band) =>
+    Array.from({ length: lines }, (_, i) =>
+      angularLine(prepared, grid, exactCentre(band) * 10 ** (((i + 0.5) / lines - 0.5) / 10)),
     ),
-  };
+  );
+  const even = withUnequalBoards(stack, all);
+  return { grid, bands: bands.map((_, b) => even.slice(b * lines, (b + 1) * lines)) };
 };

@@ -57,11 +57,10 @@ const joinedPairs = (
     if (!joined || !first || !second) return [];
     const cut = 1 / (1 + (gapResonance(gap, first, second) / line.frequency) ** 4);
     const along = (path: Link['path']): number =>
-      gap.links.reduce(
-        (sum, link) =>
-          link.path === path ? sum + cut * linkTransmission(link, joined.one, joined.two, line.frequency) : sum,
-        0,
-      );
+      gap.links.reduce((sum, link, k) => {
+        const ends = joined.ends[k];
+        return link.path === path && ends ? sum + cut * linkTransmission(link, ...ends, line.frequency) : sum;
+      }, 0);
     return [
       { air: joined.tau === line.tau ? whole : mean(joined.tau), links: along('links'), perimeter: along('perimeter') },
     ];

@@ -1,4 +1,6 @@
 import {
+  ABSORBER_LOSS,
+  CRITICAL_SPREAD,
   GASKET_LOSS,
   GYPSUM_LOSS_RISE,
   MASONRY_EDGE_LOSS,
@@ -33,14 +35,14 @@ const edgeOf = (leaf: Leaf, plates: readonly Plate[]): EdgeLoss | null => {
   return share > 0 ? { kind: 'board', lossFactor: share * GYPSUM_LOSS_RISE, criticalFrequency: critical } : null;
 };
 
-const inPlace = (layer: BoardLayer, laminated: boolean): PlateLayer => {
+const inPlace = (layer: BoardLayer, laminated: boolean, touched: number): PlateLayer => {
   const board: BoardMaterial = layer.material;
   return {
     thickness: layer.thickness,
     density: board.density,
     youngsModulus: board.youngsModulus * stiffnessInPlace(board, layer.thickness),
     poissonRatio: board.poissonRatio,
-    lossFactor: board.lossFactor + addedLoss(board, layer.thickness, laminated),
+    lossFactor: board.lossFactor + addedLoss(board, layer.thickness, laminated) + touched * ABSORBER_LOSS,
   };
 };
 
@@ -48,12 +50,13 @@ const inPlace = (layer: BoardLayer, laminated: boolean): PlateLayer => {
  * The mechanics of a leaf in place: screwed boards bend side by side, bonded ones as one plate, boards on a damping
  * sheet as a sandwich; layers on masonry count as bonded to it.
  * @param leaf boards and joints
+ * @param touched faces of it that an absorber lies against, 0 to 2
  * @returns model for the transfer matrices
  * @validity boards in contact over their whole area
  * @source section comments of bondedPlate and sandwich; screwed boards add their impedances: common practice
  * @example leafModel(leaf).criticalFrequency
  */
-export const leafModel = (leaf: Leaf): LeafModel => {
+export const leafModel = (leaf: Leaf, touched = 0): LeafModel => {
   const plates: Plate[] = [];
   const sandwiches: Sandwich[] = [];
   let skins: PlateLayer[][] = [];
@@ -68,7 +71,7 @@ export const leafModel = (leaf: Leaf): LeafModel => {
     const before = leaf.joints[i - 1];
     const after = leaf.joints[i];
     const laminated = typeof before === 'object' || typeof after === 'object';
-    const layer = inPlace(board, laminated);
+    const layer = inPlace(board, laminated, leaf.masonry ? 0 : touched);
     const last = skins.at(-1);
     if (last && (leaf.masonry || before === 'rigid') && typeof before !== 'object') last.push(layer);
     else if (last && typeof before === 'object') {
@@ -87,6 +90,7 @@ export const leafModel = (leaf: Leaf): LeafModel => {
     sandwiches,
     edgeLoss: edgeOf(leaf, plates),
     inReveal: leaf.glass,
+    criticalSpread: gypsumShare(leaf) > 0 ? CRITICAL_SPREAD : 0,
     wallImpedance:
       wall && wall.material.youngsModulus > 0 ? wall.material.density * longitudinalSpeed(wall.material) : null,
   };
@@ -95,6 +99,6 @@ export const leafModel = (leaf: Leaf): LeafModel => {
 
 /** Critical frequency of one board of a leaf on its own, in place, Hz; null for a limp sheet. */
 export const boardCriticalFrequency = (board: BoardLayer): number | null => {
-  const plate = bondedPlate([inPlace(board, false)]);
+  const plate = bondedPlate([inPlace(board, false, 0)]);
   return criticalFrequency(plate.mass, plate.bending);
 };

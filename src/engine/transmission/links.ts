@@ -13,7 +13,7 @@ export interface LeafResponse {
   /** |B|, N·m */
   readonly stiffness: number;
   readonly lossFactor: number;
-  /** mean square velocity of the forced response per mean square diffuse pressure: V, m²/(Pa·s)² */
+  /** mean square velocity per mean square diffuse pressure: V, m²/(Pa·s)²; of the forced response, and withFreeWaves */
   readonly velocity: number;
 }
 
@@ -43,6 +43,12 @@ const freeVelocity = (leaf: LeafResponse, frequency: number, link: Link): number
   return (sigma * SOUND_SPEED) / (leaf.mass * speed * omega * leaf.mass * loss * omega);
 };
 
+/** A leaf whose velocity is that of its forced response, with the free waves that ring between the links beside it. */
+export const withFreeWaves = (link: Link, leaf: LeafResponse, frequency: number): LeafResponse => ({
+  ...leaf,
+  velocity: leaf.velocity + freeVelocity(leaf, frequency, link),
+});
+
 /** Compliance of a link at a frequency: Σ C·(fk/max(f, fk))^n, m²/N. */
 const complianceAt = (link: Link, frequency: number): number =>
   link.compliances.reduce(
@@ -55,8 +61,8 @@ const complianceAt = (link: Link, frequency: number): number =>
  * Line: τL = ρ0²·c0·ω·V1·V2/(b·|Y|²), Y = Σ 1/(2(1 + j)·m·cB) + jωC. Points: τP = n·ρ0²·ω²·V1·V2/(π·|Y|²),
  * Y = Σ 1/(8·√(B·m)) + jωC/s, n = 1/(b·s). Without a cut at the resonance.
  * @param link spacing, pitch, compliance
- * @param first leaf on one side
- * @param second leaf on the other
+ * @param first leaf on one side, withFreeWaves
+ * @param second leaf on the other, likewise
  * @param frequency f, Hz, > 0
  * @returns τ, ≥ 0
  * @validity leaves large against their bending wavelength; links independent of each other
@@ -67,8 +73,8 @@ const complianceAt = (link: Link, frequency: number): number =>
 export const linkTransmission = (link: Link, first: LeafResponse, second: LeafResponse, frequency: number): number => {
   if (first.stiffness <= 0 || second.stiffness <= 0) return 0;
   const omega = 2 * Math.PI * frequency;
-  const V1 = first.velocity + freeVelocity(first, frequency, link);
-  const V2 = second.velocity + freeVelocity(second, frequency, link);
+  const V1 = first.velocity;
+  const V2 = second.velocity;
   const compliance = omega * complianceAt(link, frequency);
   // 1/(2(1 + j)·m·cB) = (1 − j)/(4·m·cB)
   const mobility = (leaf: LeafResponse): number =>

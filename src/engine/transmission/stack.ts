@@ -52,6 +52,8 @@ export interface LeafModel {
   readonly wallImpedance: number | null;
   /** whether it sits back between reveals, as panes do; absent: flush with the wall round it */
   readonly inReveal?: boolean;
+  /** how far the critical frequencies of its boards lie on either side of the common one, as a share; absent: nothing */
+  readonly criticalSpread?: number;
   /** critical frequency, Hz; null for a limp leaf */
   readonly criticalFrequency: number | null;
 }

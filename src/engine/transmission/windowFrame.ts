@@ -3,8 +3,8 @@ import type { Structure } from '../assembly/index.ts';
 
 /** RF at 500 Hz with panes 50 mm apart in a window of 1.48 × 1.23 m, dB; its rise per decade of frequency and of depth. */
 const LEVEL = 39.4;
-const PER_FREQUENCY = 17;
-const PER_DEPTH = 11;
+const PER_FREQUENCY = 17.5;
+const PER_DEPTH = 10;
 const [FREQUENCY, DEPTH] = [500, 0.05];
 /** Panes nearer to each other than any measured are taken as this far apart, m. */
 const NEAREST = 0.006;
@@ -13,7 +13,7 @@ const LABORATORY_EDGE = (2 * (1.48 + 1.23)) / (1.48 * 1.23);
 
 /**
  * What gets past two and more panes through frame, spacers and reveals, as a part of its own beside the panes:
- * RF = 39.4 + 17·lg(f/500) + 11·lg(D/50 mm), of the area of the panes; a frame's share goes with P/S. Nearly the 6 dB an
+ * RF = 39.4 + 17.5·lg(f/500) + 10·lg(D/50 mm), of the area of the panes; a frame's share goes with P/S. Nearly the 6 dB an
  * octave of a plain mass. It counts where panes far apart would let through less; one pane lets through more anyway.
  * @param structure leaves and cavities
  * @param size sides of the part, m, > 0
