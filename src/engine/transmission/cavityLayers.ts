@@ -5,7 +5,7 @@ import type { FluidLayer } from './stack.ts';
 import { freePath } from './freePath.ts';
 
 /** Lateral loss of an empty cavity, Pa·s/m² per metre of depth: framed or free. */
-const LOSS_PER_DEPTH = 5800;
+const LOSS_PER_DEPTH = 6000;
 
 /**
  * How often a wave between two panes is lost on one free path to the edges: 1.35·D/(D + 10 mm). A narrow spacer gives

@@ -18,8 +18,8 @@ const BAR = term(BAR_COMPLIANCE, 0.78);
 /** Rubber clips: three times a resilient bar. @source engineering judgement: clips gain 4 to 6 dB over bars in practice */
 const CLIP = term(3 * BAR_COMPLIANCE, 0.78);
 /** Plates, sole and head that both leaves share give less the lower the frequency is, as thin steel does. */
-const STAGGERED = term(2.5e-7, 0.5);
-const PERIMETER = term(8e-7, 1.5);
+const STAGGERED = term(2.4e-7, 0.5);
+const PERIMETER = term(7.5e-7, 1.5);
 const LIGHT_STEEL_GAUGE = 0.5e-3;
 const HEAVY_STEEL_GAUGE = 1.2e-3;
 const PLATE_SPACING = 1.2;
@@ -28,7 +28,7 @@ const BAY_HEIGHT = 2.4;
 const CROSSING = 0.5;
 /** Screws in gypsum board; nails and glue of a subfloor; effective, m */
 const SCREW_PITCH = 0.33;
-const NAILED_PITCH = 0.065;
+const NAILED_PITCH = 0.068;
 const FILLED_LOSS = 0.08;
 
 export const connectionOf = (first: Leaf, cavity: Cavity, second: Leaf): Connection => {
@@ -64,7 +64,7 @@ export const stiffnessOfStuds = (first: Leaf, cavity: Cavity, second: Leaf): num
  * @source engineering judgement: end points fitted, continuity asked for
  */
 const steelTerms = (frame: Frame, depth: number): ComplianceTerm[] => {
-  const light = term(3.9e-7 * (depth / 0.092), 1.5);
+  const light = term(3.75e-7 * (depth / 0.092), 1.5);
   const heavy = heaviness(frame.gauge);
   return [
     {
