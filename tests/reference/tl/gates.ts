@@ -58,7 +58,7 @@ export const gatesOf = (record: readonly ErrorEntry[]): readonly Gate[] => {
     gate('glass, bands: size of the bias', Math.abs(bands('glass').bias), 0.6),
     gate('glass, bands: standard deviation', bands('glass').deviation, 2.6),
     gate('glass and double glazing, bands: standard deviation', glazing.deviation, 3),
-    gate('single boards, bands: standard deviation', bands('single boards').deviation, 3.05),
+    gate('single boards, bands: standard deviation', bands('single boards').deviation, 3),
     gate('single boards, bands: size of the bias', Math.abs(bands('single boards').bias), 0.7),
     gate('masonry, bands: standard deviation', bands('masonry').deviation, 4.1),
     gate('masonry, bands: size of the bias', Math.abs(bands('masonry').bias), 0.7),
