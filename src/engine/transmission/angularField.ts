@@ -47,10 +47,11 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
     const rowTwo = prepared.leafRows[prepared.slots[i + 1] ?? i + 1];
     if ((gap.links.length === 0 && !between) || !first || !second || !rowOne || !rowTwo) return null;
     const one = leafResponse(first, frequency, velocityResponse(grid, rowOne));
-    const two = leafResponse(second, frequency, rowOne === rowTwo ? one.velocity : velocityResponse(grid, rowTwo));
-    const ends = gap.links.map(
-      (link) => [withFreeWaves(link, one, frequency), withFreeWaves(link, two, frequency)] as const,
-    );
+    const two = rowOne === rowTwo ? one : leafResponse(second, frequency, velocityResponse(grid, rowTwo));
+    const ends = gap.links.map((link) => {
+      const near = withFreeWaves(link, one, frequency);
+      return [near, one === two ? near : withFreeWaves(link, two, frequency)] as const;
+    });
     if (last === 1) return { tau, ends };
     const pair = new Float64Array(grid.count);
     planeRow(prepared, grid, frequency, i, i + 1, pair);
@@ -65,19 +66,34 @@ const angularLine = (prepared: FieldWorkspace, grid: AngleGrid, frequency: numbe
   return { frequency, tau, pairs, masonry };
 };
 
-/** The same lines with the boards of joined leaves unequal (evenedOut), as far as each leaf says. */
+/** A leaf at the end of a link, line by line, with its boards unequal (evenedOut). */
+const unequal = (
+  ends: readonly LeafResponse[],
+  frequencies: readonly number[],
+  spread: number,
+): readonly LeafResponse[] => {
+  if (spread === 0) return ends;
+  const velocities = evenedOut(
+    ends.map((end) => end.velocity),
+    frequencies,
+    spread,
+  );
+  return ends.map((end, l) => ({ ...end, velocity: velocities[l] ?? end.velocity }));
+};
+
+/** The same lines with the boards of linked leaves unequal, as far as each leaf says; equal leaves are worked out once. */
 const withUnequalBoards = (stack: Stack, lines: readonly AngularLine[]): readonly AngularLine[] => {
+  if (stack.gaps.every((gap) => gap.links.length === 0)) return lines;
   const frequencies = lines.map((line) => line.frequency);
-  const velocities = stack.gaps.map((gap, i) =>
-    gap.links.map((_, k) =>
-      ([0, 1] as const).map((side) =>
-        evenedOut(
-          lines.map((line) => line.pairs[i]?.ends[k]?.[side].velocity ?? 0),
-          frequencies,
-          stack.leaves[i + side]?.criticalSpread ?? 0,
-        ),
-      ),
-    ),
+  const evened = stack.gaps.map((gap, i) =>
+    gap.links.map((_, k) => {
+      const at = (side: 0 | 1): readonly LeafResponse[] =>
+        lines.flatMap((line) => line.pairs[i]?.ends[k]?.[side] ?? []);
+      const [first, second] = [at(0), at(1)];
+      const one = unequal(first, frequencies, stack.leaves[i]?.criticalSpread ?? 0);
+      if (first[0] === second[0]) return [one, one] as const;
+      return [one, unequal(second, frequencies, stack.leaves[i + 1]?.criticalSpread ?? 0)] as const;
+    }),
   );
   return lines.map((line, l) => ({
     ...line,
@@ -85,13 +101,9 @@ const withUnequalBoards = (stack: Stack, lines: readonly AngularLine[]): readonl
       (pair, i) =>
         pair && {
           tau: pair.tau,
-          ends: pair.ends.map(([one, two], k) => {
-            const at = velocities[i]?.[k];
-            return [
-              { ...one, velocity: at?.[0]?.[l] ?? one.velocity },
-              { ...two, velocity: at?.[1]?.[l] ?? two.velocity },
-            ] as const;
-          }),
+          ends: pair.ends.map(
+            ([one, two], k) => [evened[i]?.[k]?.[0][l] ?? one, evened[i]?.[k]?.[1][l] ?? two] as const,
+          ),
         },
     ),
   }));
@@ -105,6 +117,7 @@ const withUnequalBoards = (stack: Stack, lines: readonly AngularLine[]): readonl
  * @param lines lines in every band
  * @param grid angles
  * @returns τ∞ at every line and angle
+ * @validity bands that follow each other, where the boards of a leaf differ
  * @source transfer matrices: Allard and Atalla (2009), ch. 11
  */
 export const angularField = (stack: Stack, bands: readonly number[], lines: number, grid: AngleGrid): AngularField => {
